@@ -1,0 +1,140 @@
+#pragma once
+
+#include "geometry/shape/shape.h"
+#include "models/frame/ids.h"
+#include "models/frame/rule.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gapwise {
+
+/// What a part's index is: what its clock speaks of.
+enum class IndexKind { None, Gap, Notch, TopMark, Opening, Arrow, MatchMark };
+
+/// How a part type's reference face is told from the other one. `None`: both faces are alike.
+enum class FaceKind { None, Rounded, Marked, EndMark, Running, Chamfered, Dished };
+
+/// What can be bought. Pieces of one type are alike; its shape and mass are theirs.
+struct PartType {
+    PartTypeId id{};
+    std::string name{};
+    std::string function{};
+    std::string material{};
+    double densityGPerCm3 = 0.0;
+    double massKg = 0.0; ///< As the parts list states it.
+    IndexKind index = IndexKind::None;
+    FaceKind face = FaceKind::None; ///< What the reference face is called.
+    std::optional<Joint> joint{};   ///< Of a seal ring.
+    std::optional<double> gapMm{};  ///< Width of the gap as seated.
+    std::string tint{}; ///< `housing`, `steel`, `bronze`, `ring`, `aluminium`, `hot`: how it is drawn.
+    Shape shape{};
+    std::string pointer{};
+};
+
+/// One piece of a type.
+struct Part {
+    PartId id{};
+    std::string name{};
+    PartTypeId type{};
+    std::string tradeId{};
+    bool invented = true;
+    std::string pointer{};
+};
+
+/// The groove of a ring's seat, in the datum axes of the part that has it.
+struct RingGroove {
+    double boreMm = 0.0; ///< Diameter of the bore that the groove is cut into.
+    Span z{};
+};
+
+/// What carries the part in a seat from some moment on.
+struct Carrier {
+    PartId part{};
+    std::optional<StepId> onceStep{}; ///< From this step on …
+    std::vector<PartId>
+        onceSeated{}; ///< … or as soon as all these parts are in their seats. Neither: from the start.
+};
+
+/// A place for a piece.
+struct Seat {
+    SeatId id{};
+    std::vector<PartTypeId> types{}; ///< Any part of one of these types fits.
+    std::vector<Carrier> carriers{}; ///< In the order of time; empty only for the housing.
+    double zMm = 0.0;                ///< Where the part's origin lies, in the assembled cartridge.
+    std::optional<RingGroove> groove{};
+    std::optional<Clock>
+        fixedIndex{};        ///< Where the seat itself sets the clock: a pin in its hole, the housing.
+    bool reversible = false; ///< Either way round is right: no face rule.
+    std::optional<Side> entersFrom{}; ///< The end from which the part goes in; nothing for the housing.
+    std::string pointer{};
+};
+
+enum class StepAttitude { Any, CompressorUp, TurbineUp, Level, Bench };
+enum class StepView { Any, Compressor, Turbine, Beside };
+
+/// Why one step needs another.
+struct Precedence {
+    StepId step{};
+    std::string reason{}; ///< PHY, ACC, MEA, CLN, SAF or REC.
+    std::string why{};
+};
+
+struct Step {
+    StepId id{};
+    std::string title{};
+    std::vector<Precedence> after{};
+    std::vector<StepAttitude> attitudes{}; ///< Any of them will do.
+    StepView view = StepView::Any;
+    std::vector<PartId> places{};
+    std::vector<SeatId> hides{}; ///< After this step these seatings can no longer be checked by eye.
+    bool holdPoint = false;
+    std::string pointer{};
+};
+
+enum class Purpose { Practice, Work };
+
+/// A size of turbocharger in one bearing variant: everything that a frame file says.
+struct Frame {
+    FrameId id{};
+    std::string name{};
+    std::string size{};
+    std::string variant{};           ///< `full_floating` or `pinned`.
+    std::optional<FrameId> sister{}; ///< The same size in the other bearing variant.
+    Purpose purpose = Purpose::Practice;
+    std::string sheet{};    ///< Where the numbers come from …
+    std::string revision{}; ///< … and in which revision.
+    Side rotationSeenFrom = Side::Compressor;
+    bool rotatesClockwise = true;
+    PartId housing{}; ///< The part that carries the datum.
+    PartId rotor{};   ///< The part whose turn `rotor_deg` is.
+    std::vector<PartType> types{};
+    std::vector<Part> parts{};
+    std::vector<Seat> seats{};
+    std::vector<Rule> rules{};
+    std::vector<Step> steps{};
+
+    const PartType* type(const PartTypeId& id) const;
+    const Part* part(const PartId& id) const;
+    const PartType* typeOf(const PartId& id) const;
+    const Seat* seat(const SeatId& id) const;
+    const Rule* rule(const RuleId& id) const;
+    const Step* step(const StepId& id) const;
+    std::optional<std::size_t> stepIndex(const StepId& id) const;
+
+    struct FoundFeature {
+        const PartType* type = nullptr;
+        const Feature* feature = nullptr;
+    };
+    /// The feature with this id on any part type; both null when there is none.
+    FoundFeature feature(const FeatureId& id) const;
+    /// A part (the first) that has this feature.
+    const Part* partWithFeature(const FeatureId& id) const;
+};
+
+/// The step after which the seat can no longer be looked at; null when nothing hides it.
+const Step* hidingStepOf(const Frame& frame, const SeatId& seat);
+
+} // namespace gapwise

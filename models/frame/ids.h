@@ -1,0 +1,33 @@
+#pragma once
+
+#include <compare>
+#include <string>
+#include <utility>
+
+namespace gapwise {
+
+/// An identifier of one kind of thing; ids of different kinds do not mix.
+template <class Kind>
+struct Id {
+    std::string text{};
+
+    Id() = default;
+    explicit Id(std::string id) : text{std::move(id)} {}
+    auto operator<=>(const Id&) const = default;
+    bool empty() const { return text.empty(); }
+};
+
+using FrameId = Id<struct FrameKind>;     ///< `alder-72`
+using PartTypeId = Id<struct TypeKind>;   ///< `snap-ring`
+using PartId = Id<struct PartKind>;       ///< `SR-CO`
+using SeatId = Id<struct SeatKind>;       ///< `seat-SR-CO`
+using FeatureId = Id<struct FeatureKind>; ///< `F08`
+using RuleId = Id<struct RuleKind>;       ///< `SR-CO.gap`
+using StepId = Id<struct StepKind>;       ///< `S13`
+
+/// `seat-` and the id of the part meant for it.
+inline SeatId seatOf(const PartId& part) {
+    return SeatId{"seat-" + part.text};
+}
+
+} // namespace gapwise
