@@ -15,3 +15,4 @@
 #include "geometry/datum/side.h"   // IWYU pragma: export — the two ends
 #include "geometry/datum/vector.h" // IWYU pragma: export — points and directions in the datum axes
 #include "geometry/datum/view.h" // IWYU pragma: export — attitudes, observers, views, turning moves, bench words
+#include "geometry/datum/words.h" // IWYU pragma: export — directions in sentences
