@@ -1,0 +1,22 @@
+#!/bin/sh
+# Installs what is missing, builds the program and runs it. With arguments: gapwise ARGUMENTS. Without any: the demo
+# cartridge, pulled apart, as a picture, and the check of its build.
+set -u
+root=$(CDPATH='' cd -- "$(dirname -- "$0")/.." && pwd) || exit 3
+. "$root/viewer/setup.sh"
+
+need_packages "$root/viewer/packages.txt"
+build_preset release
+
+gapwise=$root/.build/release/bin/gapwise
+[ $# -eq 0 ] || exec "$gapwise" "$@"
+
+build=$root/models/builds/alder-72-good.build.json
+picture=$root/.build/alder-72.png
+"$gapwise" render "$build" --explode 1 --out "$picture"
+drawn=$?
+[ $drawn -ne 0 ] || say "The demo cartridge, pulled apart: $picture"
+"$gapwise" check "$build"
+checked=$?
+[ $checked -eq 0 ] || exit $checked
+exit $drawn
