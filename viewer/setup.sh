@@ -1,7 +1,7 @@
 # Shared by viewer/run.sh and tests/run.sh (POSIX sh, sourced with `root` set to the top of the project): installs the
 # Debian packages that are missing, configures a preset, builds it. Exits 3 when this machine cannot do it.
 
-work=$root/.build/setup
+work=${root:?}/.build/setup
 PATH=$PATH:/usr/sbin:/sbin # dpkg looks for ldconfig there
 
 say() {
@@ -12,6 +12,10 @@ fail() {
     end_progress
     say "$@"
     exit 3
+}
+
+newer() { # FILE THAN: both exist and the first was written later
+    [ -n "$(find "$1" -newer "$2" 2>/dev/null)" ]
 }
 
 # --- progress: one living line on a terminal, a line now and then elsewhere -----------------------------------------
@@ -50,7 +54,10 @@ watched() { # LOG COMMAND...
                 source=$(printf '%s' "${object%.o}" | sed 's|CMakeFiles/[^/]*\.dir/||')
                 show_progress "${line%% Building *} compiling $source"
                 ;;
-            '['*/*'] '* | 'Get:'* | 'Unpacking '* | 'Setting up '*) show_progress "$line" ;;
+            '['*/*'] '*) show_progress "$line" ;;
+            'Get:'*) show_progress "fetching ${line#Get:* * }" ;;
+            'Unpacking '*) show_progress "unpacking ${line#Unpacking }" ;;
+            'Setting up '*) show_progress "setting up ${line#Setting up }" ;;
             esac
         done
         end_progress
@@ -129,7 +136,7 @@ install_packages() { # PACKAGE...
 # Installs what the lists name and the machine lacks. Asks dpkg only when a list or dpkg's own records changed.
 need_packages() { # FILE...
     stamp=$work/packages-$(cat "$@" | cksum | tr ' ' -)
-    [ "$stamp" -nt /var/lib/dpkg/status ] && return 0
+    newer "$stamp" /var/lib/dpkg/status && return 0
     command -v dpkg-query >/dev/null 2>&1 ||
         fail "This script installs Debian packages (Debian 12 or a relative). On another system install what $* lists and build with cmake --preset release."
     mkdir -p "$work"
@@ -154,7 +161,7 @@ build_preset() { # PRESET
     tree=$root/.build/$1
     mkdir -p "$work"
     stamp=$work/configured-$1
-    if [ ! -f "$tree/build.ninja" ] || [ ! "$stamp" -nt "$root/CMakePresets.json" ]; then
+    if [ ! -f "$tree/build.ninja" ] || ! newer "$stamp" "$root/CMakePresets.json"; then
         say "Configuring ($1)."
         (cd "$root" && watched "$work/configure-$1.log" cmake --preset "$1") ||
             build_failed Configuring "$work/configure-$1.log"
