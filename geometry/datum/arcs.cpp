@@ -21,13 +21,13 @@ std::vector<std::pair<double, double>> intervalsOf(const std::vector<Arc>& arcs)
         if (arc.start.value <= kAngleRounding.value)
             intervals.emplace_back(360.0, 360.0);
     }
-    std::sort(intervals.begin(), intervals.end());
+    std::ranges::sort(intervals);
     return intervals;
 }
 
 /// Joins touching intervals, and the first to the last where they meet at 0 = 360.
 std::vector<Arc> arcsOf(std::vector<std::pair<double, double>> intervals) {
-    std::sort(intervals.begin(), intervals.end());
+    std::ranges::sort(intervals);
     std::vector<std::pair<double, double>> joined;
     for (const auto& [from, to] : intervals) {
         if (!joined.empty() && from <= joined.back().second + kAngleRounding.value)
@@ -42,6 +42,7 @@ std::vector<Arc> arcsOf(std::vector<std::pair<double, double>> intervals) {
         joined.erase(joined.begin());
     }
     std::vector<Arc> arcs;
+    arcs.reserve(joined.size());
     for (const auto& [from, to] : joined)
         arcs.push_back(Arc{wrapped(Degrees{from}), Degrees{to - from}});
     return arcs;
@@ -97,7 +98,7 @@ Arcs Arcs::unitedWith(const Arcs& other) const {
 }
 
 bool Arcs::contains(Degrees angle) const {
-    return std::any_of(arcs_.begin(), arcs_.end(), [&](const Arc& arc) { return arc.contains(angle); });
+    return std::ranges::any_of(arcs_, [&](const Arc& arc) { return arc.contains(angle); });
 }
 
 std::optional<Degrees> Arcs::turnInto(Degrees angle) const {
