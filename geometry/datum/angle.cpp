@@ -9,8 +9,8 @@ Degrees wrapped(Degrees angle) {
     double turned = std::fmod(angle.value, 360.0);
     if (turned < 0.0)
         turned += 360.0;
-    // A tiny negative angle plus 360 rounds to 360 itself.
-    return Degrees{turned >= 360.0 ? 0.0 : turned};
+    // A tiny negative angle plus 360 rounds to 360 itself; adding 0 turns -0, which prints as "-0", into 0.
+    return Degrees{turned >= 360.0 ? 0.0 : turned + 0.0};
 }
 
 Degrees wrappedHalf(Degrees angle) {

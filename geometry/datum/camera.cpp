@@ -30,14 +30,16 @@ Degrees Camera::seen(const Clock& clock) const {
 }
 
 std::optional<View> Camera::view() const {
-    if (offAxis() > kNoClock)
+    if (offAxis() > kNoClock + kAngleRounding)
         return std::nullopt;
     const Side side = forward().z <= 0.0 ? Side::Compressor : Side::Turbine;
     return View{side, seen(Clock::seenFrom(Side::Compressor, Degrees{0.0}))};
 }
 
 Degrees Camera::offAxis() const {
-    return degreesFromRadians(std::acos(std::min(1.0, std::abs(forward().z))));
+    // Not acos(z): near the axis it loses half the digits.
+    const Vec3 sight = forward();
+    return degreesFromRadians(std::atan2(std::hypot(sight.x, sight.y), std::abs(sight.z)));
 }
 
 Degrees obliqueReadingError(Degrees offAxis) {

@@ -40,7 +40,7 @@ std::optional<Degrees> parseDegrees(std::string_view text) {
     const auto degrees = wholeNumber<double>(text.substr(0, text.size() - kUnit.size()));
     if (!degrees || !std::isfinite(*degrees) || *degrees < 0.0 || *degrees >= 360.0)
         return std::nullopt;
-    return Degrees{*degrees};
+    return wrapped(Degrees{*degrees}); // "-0" too reads as 0.
 }
 
 } // namespace

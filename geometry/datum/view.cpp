@@ -60,11 +60,17 @@ View afterMove(const View& view, TurningMove move) {
     return View{opposite(view.side), wrapped(kHalfTurn - view.top)};
 }
 
-Attitude afterMove(const Attitude& attitude, TurningMove move) {
-    const View view = afterMove(viewFromFront(attitude), move);
+Attitude afterMove(const Attitude& attitude, const Observer& observer, TurningMove move) {
+    const View view = afterMove(viewOf(attitude, observer), move);
     const bool sameEnd = move == TurningMove::Rolled;
-    return Attitude{sameEnd ? attitude.up : otherEndUp(attitude.up), wrapped(view.top - kHalfTurn),
+    // Back from where he stands to the front of the bench; round a level piece he only changes ends.
+    const Degrees stand = attitude.up == EndUp::Level ? Degrees{0.0} : observer.stand;
+    return Attitude{sameEnd ? attitude.up : otherEndUp(attitude.up), wrapped(view.top + stand - kHalfTurn),
                     view.side};
+}
+
+Attitude afterMove(const Attitude& attitude, TurningMove move) {
+    return afterMove(attitude, Observer{.stand = Degrees{0.0}, .levelSide = attitude.seenFrom}, move);
 }
 
 std::string_view benchWord(Degrees seen, EndUp up) {

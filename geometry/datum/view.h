@@ -71,8 +71,12 @@ enum class TurningMove {
 /// What the same observer sees after the workpiece was turned.
 View afterMove(const View& view, TurningMove move);
 
-/// The attitude after a move, as the observer at the front sees it; believed until it is confirmed. A rolled
-/// upright piece keeps its end up; a tipped or turned one has the other end up. A level piece stays level.
+/// The attitude after a move named in the observer's picture; believed until it is confirmed. A rolled
+/// upright piece keeps its end up; a tipped or turned one has the other end up. A level piece stays level,
+/// and is then looked at from the end that the observer sees.
+Attitude afterMove(const Attitude& attitude, const Observer& observer, TurningMove move);
+
+/// The same for an observer at the front of the bench; a level piece seen from the side of its `seenFrom`.
 Attitude afterMove(const Attitude& attitude, TurningMove move);
 
 /// The nearest of the eight bench words for a direction seen in an upright or a level picture, each 45° wide.
