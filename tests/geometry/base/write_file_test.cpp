@@ -4,6 +4,7 @@
 
 #include <fstream>
 #include <iterator>
+#include <sstream>
 #include <unistd.h>
 
 namespace gapwise {
@@ -20,7 +21,9 @@ protected:
 
     std::string read(const std::filesystem::path& file) const {
         std::ifstream in{file, std::ios::binary};
-        return {std::istreambuf_iterator<char>{in}, {}};
+        std::ostringstream text;
+        text << in.rdbuf();
+        return text.str();
     }
     std::size_t filesInFolder() const {
         return static_cast<std::size_t>(std::distance(std::filesystem::directory_iterator{folder_}, {}));
