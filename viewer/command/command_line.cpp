@@ -1,0 +1,157 @@
+#include "viewer/command/command_line.h"
+
+#include <CLI/CLI.hpp>
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+#include <utility>
+
+namespace gapwise {
+
+namespace {
+
+constexpr const char* kIntro =
+    "Gapwise rehearses and checks how a turbocharger cartridge goes together: where each ring gap\n"
+    "points, which face looks where, and from which side that holds.";
+
+constexpr const char* kExitStatus =
+    "Exit status: 0 holds, 1 at least one broken rule, 2 bad input or usage,\n"
+    "3 this machine cannot do it now.";
+
+constexpr const char* kClockExample =
+    "CLOCK and --drain are h:mm with hours 1 to 12, or degrees such as 90deg.\n"
+    "Example: 3:00 from the compressor side; the turbine end is up, the drain at 9:00:\n"
+    "  gapwise clock 3:00 --from compressor --up turbine --drain 9:00";
+
+constexpr const char* kWindowCommands =
+    "Commands of the window program (each with a help of its own):\n"
+    "  open                        Open a frame or a build in the window\n"
+    "  render                      Draw a frame or a build to a picture, no display needed\n";
+
+/// Everything that a command line may set.
+struct Typed {
+    ClockRequest clock{};
+    bool json = false;
+};
+
+CLI::App* addCommand(CLI::App& parent, Typed& typed, const std::string& name, const std::string& words) {
+    CLI::App* command = parent.add_subcommand(name, words);
+    command->allow_extras();
+    command->add_flag("--json", typed.json, "Print JSON instead of text");
+    return command;
+}
+
+void addClock(CLI::App& app, Typed& typed) {
+    CLI::App* clock =
+        addCommand(app, typed, "clock", "Say a direction as each side sees it, and as it lies on the bench");
+    ClockRequest& request = typed.clock;
+    clock->add_option("CLOCK", request.clock, "The direction, seen from --from with the inlet on top")
+        ->type_name("")
+        ->required();
+    clock->add_option("--from", request.from, "Side it is seen from: compressor or turbine")
+        ->type_name("SIDE")
+        ->required();
+    clock->add_option("--up", request.up, "End that is up on the bench: compressor, turbine or level")
+        ->type_name("END");
+    clock
+        ->add_option("--drain", request.drain,
+                     "Where the drain points, seen from the front of the bench,\n"
+                     "looking down on the end that is up; if level, from --seen-from")
+        ->type_name("CLOCK");
+    clock
+        ->add_option("--seen-from", request.seenFrom,
+                     "Side from which the drain of a level piece is seen; else it is --from")
+        ->type_name("SIDE");
+    clock
+        ->add_option("--stand", request.stand,
+                     "How far you have walked round an upright piece, clockwise from above")
+        ->type_name("DEG");
+    clock->add_flag("--as-seen", request.asSeen,
+                    "Go back: CLOCK is what you see on the bench, looking down on the end\n"
+                    "that is up (when level, looking from --from); the answer is what is\n"
+                    "printed, for --from first");
+    clock->footer(kClockExample);
+}
+
+/// `gapwise clock`, `gapwise frame show`: what was understood before the trouble.
+std::string typedCommand(const CLI::App& app) {
+    std::string name = "gapwise";
+    for (const CLI::App* at = &app; !at->get_subcommands().empty();) {
+        at = at->get_subcommands().front();
+        name += " " + at->get_name();
+    }
+    return name;
+}
+
+/// The library's sentence as where, found and allowed.
+Error usageError(const CLI::ParseError& error, const std::string& help) {
+    const std::string words = error.what();
+    if (error.get_name() == "RequiredError")
+        return {.where = words.substr(0, words.find(" is required")), .found = "nothing", .allowed = help};
+    if (error.get_name() == "ArgumentMismatch")
+        return {.where = words.substr(0, words.find(':')),
+                .found = words.ends_with("missing") ? "no value" : "more than one value",
+                .allowed = "one value; " + help};
+    return {.where = "arguments", .found = words, .allowed = help};
+}
+
+/// Whatever the library complained of, and whatever no command and no option took.
+Errors usageErrors(const CLI::App& app, const std::string& command, const CLI::ParseError* error) {
+    const std::string help = fmt::format("see {} --help", command);
+    Errors errors;
+    for (const std::string& word : app.remaining(true))
+        errors.push_back({.where = "arguments", .found = fmt::format("\"{}\"", word), .allowed = help});
+    if (error)
+        errors.push_back(usageError(*error, help));
+    return errors;
+}
+
+std::optional<Outcome> misuse(const CLI::App& app, const CLI::ParseError* error) {
+    const std::string command = typedCommand(app);
+    const Errors errors = usageErrors(app, command, error);
+    if (!errors.empty())
+        return misused(command, errors);
+    if (app.get_subcommands().empty())
+        return misused(command,
+                       {{.where = "arguments", .found = "no command", .allowed = "see gapwise --help"}});
+    return std::nullopt;
+}
+
+std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& arguments) {
+    Typed typed;
+    CLI::App app{kIntro, "gapwise"};
+    app.set_version_flag("--version", std::string{"gapwise "} + GAPWISE_VERSION, "Print the version");
+    app.allow_extras();
+    app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
+    addClock(app, typed);
+    try {
+        app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});
+    } catch (const CLI::CallForHelp&) {
+        return HelpRequest{app.help()};
+    } catch (const CLI::CallForVersion& version) {
+        return HelpRequest{std::string{version.what()} + "\n"};
+    } catch (const CLI::ParseError& error) {
+        return *misuse(app, &error);
+    }
+    if (const auto wrong = misuse(app, nullptr))
+        return *wrong;
+    return typed.clock;
+}
+
+} // namespace
+
+Format formatOf(const std::vector<std::string>& arguments) {
+    return std::find(arguments.begin(), arguments.end(), "--json") == arguments.end() ? Format::Text
+                                                                                      : Format::Json;
+}
+
+std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments) {
+    if (arguments.empty())
+        return WindowRequest{{"open"}};
+    if (arguments.front() == "open" || arguments.front() == "render")
+        return WindowRequest{arguments};
+    return parseCommand(arguments);
+}
+
+} // namespace gapwise

@@ -1,0 +1,40 @@
+#include "geometry/base/overloaded.h"
+#include "viewer/command/command_line.h"
+#include "viewer/command/report.h"
+#include "viewer/command/window_program.h"
+
+#include <exception>
+#include <filesystem>
+
+namespace {
+
+using namespace gapwise;
+
+Outcome run(const Request& request, Format format) {
+    return std::visit(
+        Overloaded{[](const HelpRequest& help) { return Outcome{.text = help.text}; },
+                   [&](const ClockRequest& clock) { return clockCommand(clock, format); },
+                   [](const WindowRequest& window) { return becomeWindowProgram(window.arguments); }},
+        request);
+}
+
+Outcome run(const std::vector<std::string>& arguments, Format format) {
+    const auto parsed = parseCommandLine(arguments);
+    if (const auto* wrong = std::get_if<Outcome>(&parsed))
+        return *wrong;
+    return run(std::get<Request>(parsed), format);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
+    const Format format = formatOf(arguments);
+    try {
+        return report(run(arguments, format), format);
+    } catch (const std::exception& trouble) {
+        // Memory ran out, or a library broke its word: the shell still gets a status and a reason.
+        return report(failed(ExitStatus::CannotNow, {Error{.where = "gapwise", .found = trouble.what()}}),
+                      format);
+    }
+}

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "viewer/command/outcome.h"
+
+namespace gapwise {
+
+/// Prints an outcome: its text on standard output, its errors on standard error (in JSON also on standard
+/// output). A standard output that cannot be written makes it CannotNow. Returns the status of the process.
+int report(const Outcome& outcome, Format format);
+
+/// `{"errors": [{"file", "pointer", "found", "allowed"}]}` with its line feed; of the command line the file
+/// is `command line` and the pointer the option.
+std::string errorsAsJson(const Outcome& outcome);
+
+/// A place in an error, taken apart: `k1.json#/rules/3` is `k1.json` and `/rules/3`.
+struct ErrorPlace {
+    std::string file{};
+    std::string pointer{}; ///< Empty where the error is about the file as a whole.
+};
+ErrorPlace placeOf(const Error& error);
+
+} // namespace gapwise
