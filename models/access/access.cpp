@@ -1,0 +1,118 @@
+#include "models/access/access.h"
+
+#include "geometry/base/overloaded.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gapwise {
+
+namespace {
+
+constexpr double kFitToleranceMm = 0.02;
+
+/// One ring of material in the assembled cartridge: what its outline covers.
+struct Slab {
+    Span radius{};
+    Span z{};
+};
+
+double smallest(const Outline& outline) {
+    return std::visit(
+        Overloaded{[](const Diameter& d) { return std::min(d.atFrom, d.atTo) / 2.0; },
+                   [](const QuarterEllipse& curve) { return std::min(curve.r0, curve.r0 + curve.r1); },
+                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / 2.0; }},
+        outline);
+}
+
+double largest(const Outline& outline) {
+    return std::visit(
+        Overloaded{[](const Diameter& d) { return std::max(d.atFrom, d.atTo) / 2.0; },
+                   [](const QuarterEllipse& curve) { return std::max(curve.r0, curve.r0 + curve.r1); },
+                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / std::sqrt(3.0); }},
+        outline);
+}
+
+/// The outline of a part in a seat. The seat's place of the origin holds for either way round; a part that
+/// was put in the other way round covers the same length.
+std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks) {
+    std::vector<Slab> slabs;
+    for (const RingBody& ring : type.shape.rings) {
+        const double a = seat.zMm + signOf(referenceFaceLooks) * ring.z.from;
+        const double b = seat.zMm + signOf(referenceFaceLooks) * ring.z.to;
+        slabs.push_back({{smallest(ring.bore), largest(ring.outside)}, {std::min(a, b), std::max(a, b)}});
+    }
+    return slabs;
+}
+
+/// True when `standing` reaches into the way of `moving`, which comes from the end `from`.
+bool inTheWay(const Slab& standing, const Slab& moving, Side from) {
+    const bool ahead = from == Side::Compressor ? standing.z.to > moving.z.from + kFitToleranceMm
+                                                : standing.z.from < moving.z.to - kFitToleranceMm;
+    const double overlap =
+        std::min(standing.radius.to, moving.radius.to) - std::max(standing.radius.from, moving.radius.from);
+    return ahead && overlap > kFitToleranceMm;
+}
+
+bool carries(const Seat& seat, const PartId& part) {
+    return std::ranges::any_of(seat.carriers, [&](const Carrier& carrier) { return carrier.part == part; });
+}
+
+Side looksOrCompressor(const Seating& seating) {
+    return seating.referenceFaceLooks.value_or(Side::Compressor);
+}
+
+} // namespace
+
+std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const PartId& part,
+                                const SeatId& seatId) {
+    std::vector<Blocked> blockers;
+    const Seat* seat = frame.seat(seatId);
+    const PartType* type = frame.typeOf(part);
+    if (!seat || !type || !seat->entersFrom)
+        return blockers;
+    const std::vector<Slab> moving = slabsOf(*type, *seat, Side::Compressor);
+    for (const Seating& standing : build.seatings) {
+        const Seat* place = frame.seat(standing.seat);
+        const PartType* other = frame.typeOf(standing.part);
+        const bool together = standing.part == part || standing.part == frame.housing || !place || !other ||
+                              carries(*seat, standing.part) || carries(*place, part);
+        if (together)
+            continue;
+        for (const Slab& slab : slabsOf(*other, *place, looksOrCompressor(standing))) {
+            const auto met = std::ranges::find_if(
+                moving, [&](const Slab& own) { return inTheWay(slab, own, *seat->entersFrom); });
+            if (met == moving.end())
+                continue;
+            blockers.push_back(
+                {standing.part,
+                 fmt::format("{} is in the way: it is Ø{:.4g} inside, and {} is Ø{:.4g} outside",
+                             standing.part.text, 2.0 * slab.radius.from, part.text, 2.0 * met->radius.to)});
+            break;
+        }
+    }
+    return blockers;
+}
+
+std::string misfitOf(const Frame& frame, const PartId& part, const SeatId& seatId) {
+    constexpr double kAlikeShare = 0.02;
+    const Seat* seat = frame.seat(seatId);
+    const PartType* type = frame.typeOf(part);
+    if (!seat || !type)
+        return fmt::format("{} or {} is not of this frame", part.text, seatId.text);
+    if (std::ranges::find(seat->types, type->id) != seat->types.end())
+        return {};
+    const PartType* meant = seat->types.empty() ? nullptr : frame.type(seat->types.front());
+    if (!meant || meant->index != type->index || meant->face != type->face || type->shape.rings.empty() ||
+        meant->shape.rings.empty())
+        return fmt::format("{} is another kind of part than {} takes", part.text, seatId.text);
+    const double own = 2.0 * largest(type->shape.rings.front().outside);
+    const double wanted = 2.0 * largest(meant->shape.rings.front().outside);
+    if (std::abs(own - wanted) > kAlikeShare * wanted)
+        return fmt::format("{} is Ø{:.4g}, and {} takes Ø{:.4g}", part.text, own, seatId.text, wanted);
+    return {};
+}
+
+} // namespace gapwise

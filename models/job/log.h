@@ -1,0 +1,41 @@
+#pragma once
+
+#include "models/frame/frame.h"
+#include "models/job/event.h"
+
+#include <vector>
+
+namespace gapwise {
+
+/// All that was done to one cartridge, in order. It only ever grows: taking back is an event too.
+struct Log {
+    Build start{}; ///< What the job began with: the frame's name, or a build sheet that was opened.
+    std::vector<Event> events{};
+};
+
+/// The state after all events that stand.
+struct JobState {
+    Build build{};
+    bool attitudeConfirmed = true; ///< False from a turning of the piece until the drain was confirmed.
+    std::size_t canUndo = 0;       ///< Events that can be taken back.
+    std::size_t canRedo = 0;       ///< Events that can be brought back.
+};
+
+/// What may be done to a build now: refused with the reason when a part or seat is not there, the seat is
+/// taken, the part sits elsewhere, or the way in is blocked. Out of order or in the wrong groove is not
+/// refused: the rules say so.
+Errors refusalOf(const Frame& frame, const JobState& state, const Event& event);
+
+/// The only way a build changes. The event must not be refused; a seat that is empty is left as it is.
+Build withEvent(const Frame& frame, Build build, const Event& event);
+
+/// The log folded from its start. Undone and Redone without anything to take or bring back change nothing.
+JobState stateOf(const Frame& frame, const Log& log);
+
+/// The events of the log that stand, in order, after all taking back.
+std::vector<const Event*> standingEvents(const Log& log);
+
+/// A bush that is set down within 5° of its pin falls onto it; every other part stays where it was set.
+Clock settledIndex(const Frame& frame, const Build& build, const IndexTurned& turned);
+
+} // namespace gapwise

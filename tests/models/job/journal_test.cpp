@@ -1,0 +1,138 @@
+#include "models/job/journal.h"
+
+#include <gmock/gmock.h>
+
+#include <filesystem>
+#include <fstream>
+#include <unistd.h>
+
+namespace gapwise {
+
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::SizeIs;
+
+class JournalTest : public ::testing::Test {
+protected:
+    void SetUp() override {
+        folder_ = std::filesystem::temp_directory_path() /
+                  ("gapwise-journal-" + std::to_string(::getpid()) +
+                   ::testing::UnitTest::GetInstance()->current_test_info()->name());
+        std::filesystem::remove_all(folder_);
+    }
+    void TearDown() override { std::filesystem::remove_all(folder_); }
+
+    std::filesystem::path file() const { return folder_ / "deep" / "one.journal"; }
+
+    std::filesystem::path folder_{};
+};
+
+std::vector<Event> oneOfEach() {
+    const Clock clock = Clock::seenFrom(Side::Turbine, Degrees{122.5});
+    const SeatId seat{"seat-SR-CO"};
+    const View view{Side::Turbine, Degrees{180.0}};
+    return {AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{90.0}), true},
+            AttitudeChanged{levelAttitude(Side::Compressor, Degrees{180.0}), false},
+            PartPlaced{.part = PartId{"SR-CO"}, .seat = seat},
+            PartPlaced{.part = PartId{"SR-CO"},
+                       .seat = seat,
+                       .index = clock,
+                       .referenceFaceLooks = Side::Turbine,
+                       .setIn = view},
+            PartTakenOff{seat},
+            IndexTurned{seat, clock, view},
+            IndexTurned{seat, clock, std::nullopt},
+            FaceTurned{seat, Side::Compressor, view},
+            SeatingConfirmed{seat, {.by = "Ilka \"I.\" Dorn", .said = Confirmation::Said::After}},
+            HomeStated{seat, false},
+            RotorTurned{Degrees{12.25}},
+            StepDone{StepId{"S13"}},
+            StepUndone{StepId{"S13"}},
+            Undone{},
+            Redone{}};
+}
+
+} // namespace
+
+TEST(EventLine, EveryKindComesBackAsItWasWritten) {
+    for (const Event& event : oneOfEach()) {
+        const std::string line = toJsonLine(event);
+        EXPECT_EQ(line.find('\n'), std::string::npos);
+        const Result<Event> back = parseEvent(line, "line");
+        ASSERT_TRUE(back) << line << describe(back.errors()[0]);
+        EXPECT_EQ(back->index(), event.index());
+        EXPECT_EQ(toJsonLine(*back), line);
+    }
+}
+
+TEST(EventLine, EveryTruncationIsAnError) {
+    for (const Event& event : oneOfEach()) {
+        const std::string line = toJsonLine(event);
+        for (std::size_t length = 0; length < line.size(); ++length)
+            EXPECT_FALSE(parseEvent(line.substr(0, length), "line")) << line.substr(0, length);
+    }
+}
+
+TEST(EventLine, SaysWhatWasWrong) {
+    const Result<Event> unknown = parseEvent(R"({"event":"danced"})", "j:4");
+    ASSERT_FALSE(unknown);
+    EXPECT_EQ(unknown.errors()[0].where, "j:4/event");
+    EXPECT_THAT(unknown.errors()[0].allowed, HasSubstr("placed"));
+    const Result<Event> side =
+        parseEvent(R"({"event":"faced","seat":"s","reference_face_looks":"left"})", "j:5");
+    ASSERT_FALSE(side);
+    EXPECT_EQ(side.errors()[0].where, "j:5/reference_face_looks");
+    EXPECT_FALSE(parseEvent(R"(["placed"])", "j:6"));
+    EXPECT_FALSE(parseEvent(R"({"event":"confirmed","seat":"s","by":"x","said":"never"})", "j:7"));
+}
+
+TEST_F(JournalTest, WhatWasAppendedIsReadBack) {
+    {
+        Result<Journal> journal =
+            Journal::create(file(), {.frame = "alder-72", .use = "practise", .sheet = ""});
+        ASSERT_TRUE(journal);
+        for (const Event& event : oneOfEach())
+            EXPECT_TRUE(journal.value().append(event).empty());
+    }
+    const Result<JournalContent> content = readJournal(file());
+    ASSERT_TRUE(content);
+    EXPECT_EQ(content->head.frame, "alder-72");
+    EXPECT_THAT(content->events, SizeIs(oneOfEach().size()));
+    EXPECT_FALSE(content->cutOff);
+}
+
+TEST_F(JournalTest, ALineThatWasCutOffIsDroppedAndTheRestGoesOn) {
+    {
+        ASSERT_TRUE(Journal::create(file(), {.frame = "alder-72", .use = "show", .sheet = ""})
+                        .value()
+                        .append(Undone{})
+                        .empty());
+    }
+    {
+        std::ofstream{file(), std::ios::app} << R"({"event":"step_d)";
+    }
+    EXPECT_TRUE(readJournal(file())->cutOff);
+    {
+        Result<Journal> again = Journal::reopen(file());
+        ASSERT_TRUE(again);
+        EXPECT_TRUE(again.value().append(StepDone{StepId{"S06"}}).empty());
+    }
+    const Result<JournalContent> content = readJournal(file());
+    ASSERT_TRUE(content);
+    EXPECT_FALSE(content->cutOff);
+    ASSERT_THAT(content->events, SizeIs(2));
+    EXPECT_EQ(nameOf(content->events[1]), "step_done");
+}
+
+TEST_F(JournalTest, AForeignFileAndAFileThatIsThereAreRefused) {
+    std::filesystem::create_directories(file().parent_path());
+    {
+        std::ofstream{file()} << "{\"format\":\"something else\"}\n";
+    }
+    EXPECT_FALSE(readJournal(file()));
+    EXPECT_FALSE(Journal::create(file(), {.frame = "alder-72", .use = "show", .sheet = ""}));
+    EXPECT_FALSE(readJournal(folder_));
+}
+
+} // namespace gapwise
