@@ -1,0 +1,81 @@
+#pragma once
+
+#include "models/job/event.h"
+#include "viewer/workplace/standpoint.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace gapwise {
+
+/// What the program is used for: a rehearsal, work at the bench, or showing it to others.
+enum class Use { Practise, Bench, Show };
+
+/// `practise`, `bench` or `show`, as in journals; and back, nothing for any other word.
+std::string_view nameOf(Use use);
+std::optional<Use> useNamed(std::string_view name);
+
+/// What a panel asks for. Panels keep nothing and change nothing; the workplace grants a wish or says why
+/// not.
+
+/// An act on the cartridge.
+struct Act {
+    Event event{};
+};
+/// Take the part of a seat, or one from the tray, in hand: its card opens. Nothing puts it down.
+struct TakeInHand {
+    std::optional<PartId> part{};
+};
+/// Look from elsewhere, pull apart, zoom.
+struct LookAgain {
+    Standpoint standpoint{};
+};
+/// Turn the workpiece, named in the observer's picture.
+struct TurnPiece {
+    TurningMove move = TurningMove::Rolled;
+};
+/// Answer to `Where does the drain point now?`, as seen in the current attitude.
+struct DrainSaid {
+    Degrees drain{180.0};
+};
+/// A gap is being turned: shown, but not done until the mouse is let go.
+struct Turning {
+    SeatId seat{};
+    Clock index = Clock::seenFrom(Side::Compressor, Degrees{0.0});
+};
+/// The turning was given up.
+struct TurningLeft {};
+/// Show the demanded window before saying what is seen; it is recorded so.
+struct LookFirst {
+    SeatId seat{};
+};
+/// What is seen of a seating, said: the gap on the bare dial (as seen in the current view) and the visible
+/// face.
+struct SaySeen {
+    SeatId seat{};
+    std::optional<Degrees> gapSeen{};
+    std::optional<bool> referenceFaceVisible{};
+    std::string by{};
+};
+struct StartJob {
+    std::string frame{};
+    Use use = Use::Practise;
+    std::filesystem::path sheet{}; ///< A build sheet to begin with, or empty.
+};
+struct ContinueJob {
+    std::filesystem::path journal{};
+};
+struct SaveSheet {
+    std::filesystem::path file{};
+};
+struct StartAgain {};
+struct ToOpening {};
+struct DismissNote {};
+
+using Wish = std::variant<Act, TakeInHand, LookAgain, TurnPiece, DrainSaid, Turning, TurningLeft, LookFirst,
+                          SaySeen, StartJob, ContinueJob, SaveSheet, StartAgain, ToOpening, DismissNote>;
+
+} // namespace gapwise

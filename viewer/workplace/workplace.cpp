@@ -1,0 +1,317 @@
+#include "viewer/workplace/workplace.h"
+
+#include "geometry/base/overloaded.h"
+#include "models/build/read_build.h"
+#include "models/build/write_build.h"
+#include "models/procedure/order.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cmath>
+
+namespace gapwise {
+
+namespace {
+
+constexpr std::array<std::pair<Use, std::string_view>, 3> kUses{
+    {{Use::Practise, "practise"}, {Use::Bench, "bench"}, {Use::Show, "show"}}};
+
+constexpr std::string_view kJournalEnding = ".journal";
+
+std::vector<std::filesystem::path> filesWithEnding(const std::filesystem::path& folder,
+                                                   std::string_view ending) {
+    std::vector<std::filesystem::path> files;
+    std::error_code error;
+    for (const auto& entry : std::filesystem::directory_iterator(folder, error))
+        if (entry.path().string().ends_with(ending))
+            files.push_back(entry.path());
+    std::ranges::sort(files);
+    return files;
+}
+
+/// Journals are named by the moment they were begun, so that the newest stands first when turned round.
+std::vector<std::filesystem::path> journalsIn(const std::filesystem::path& folder) {
+    std::vector<std::filesystem::path> files = filesWithEnding(folder, kJournalEnding);
+    std::erase_if(files, [](const std::filesystem::path& file) { return !readJournal(file); });
+    std::ranges::reverse(files);
+    return files;
+}
+
+std::string describeAll(const Errors& errors) {
+    std::string words;
+    for (const Error& error : errors)
+        words += (words.empty() ? "" : "\n") + describe(error);
+    return words;
+}
+
+void refuse(Workplace& workplace, const Errors& errors) {
+    workplace.note = Note{describeAll(errors), true};
+}
+
+void refresh(Job& job) {
+    job.state = stateOf(job.frame, job.log);
+    job.checked = checkBuild(
+        job.frame, job.state.build,
+        CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.standingView()});
+}
+
+/// A new file in the state folder, named by the present moment.
+std::filesystem::path newJournalFile(const std::filesystem::path& folder, const std::string& frame) {
+    const auto now = std::chrono::system_clock::now().time_since_epoch();
+    const auto milliseconds = std::chrono::duration_cast<std::chrono::milliseconds>(now).count();
+    return folder / fmt::format("{:015}-{}{}", milliseconds, std::filesystem::path{frame}.stem().string(),
+                                kJournalEnding);
+}
+
+Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
+    Job job;
+    job.use = useNamed(head.use).value_or(Use::Practise);
+    if (head.sheet.empty()) {
+        Result<Frame> frame = readFrame(data, head.frame);
+        if (!frame)
+            return frame.errors();
+        job.frame = std::move(frame).value();
+        job.log.start.frame = head.frame;
+        job.name = "unsaved";
+    } else {
+        Result<BuildSheet> sheet = readBuildSheet(data, head.sheet);
+        if (!sheet)
+            return sheet.errors();
+        job.frame = std::move(sheet.value().frame);
+        job.log.start = std::move(sheet.value().build);
+        job.name = std::filesystem::path{head.sheet}.filename().string();
+    }
+    if (job.frame.sister)
+        if (Result<Frame> sister = readFrame(data, job.frame.sister->text))
+            job.sister = std::move(sister).value();
+    return job;
+}
+
+class Grant {
+public:
+    explicit Grant(Workplace& workplace) : workplace_{workplace} {}
+
+    void operator()(const StartJob& wish) const {
+        const JournalHead head{
+            .frame = wish.frame, .use = std::string{nameOf(wish.use)}, .sheet = wish.sheet.string()};
+        Result<Job> job = jobFrom(workplace_.data, head);
+        if (!job)
+            return refuse(workplace_, job.errors());
+        Result<Journal> journal =
+            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), head);
+        if (!journal)
+            return refuse(workplace_, journal.errors());
+        open(std::move(job).value(), std::move(journal).value());
+    }
+
+    void operator()(const ContinueJob& wish) const {
+        const Result<JournalContent> content = readJournal(wish.journal);
+        if (!content)
+            return refuse(workplace_, content.errors());
+        Result<Job> job = jobFrom(workplace_.data, content->head);
+        if (!job)
+            return refuse(workplace_, job.errors());
+        Result<Journal> journal = Journal::reopen(wish.journal);
+        if (!journal)
+            return refuse(workplace_, journal.errors());
+        job.value().log.events = content->events;
+        open(std::move(job).value(), std::move(journal).value());
+    }
+
+    void operator()(const Act& wish) const {
+        if (workplace_.job)
+            record(wish.event);
+    }
+
+    void operator()(const TurnPiece& wish) const {
+        if (workplace_.job)
+            record(AttitudeChanged{afterMoveSeenFrom(wish.move), false});
+    }
+
+    void operator()(const DrainSaid& wish) const {
+        if (!workplace_.job)
+            return;
+        Attitude attitude = workplace_.job->attitude();
+        attitude.drain = wrapped(wish.drain);
+        record(AttitudeChanged{attitude, true});
+    }
+
+    void operator()(const Turning& wish) const {
+        if (workplace_.job && workplace_.job->state.build.in(wish.seat))
+            workplace_.job->turning = wish;
+    }
+
+    void operator()(const TurningLeft&) const {
+        if (workplace_.job)
+            workplace_.job->turning.reset();
+    }
+
+    void operator()(const LookFirst& wish) const {
+        if (workplace_.job)
+            workplace_.job->lookedFirst.insert(wish.seat);
+    }
+
+    void operator()(const SaySeen& wish) const {
+        if (workplace_.job)
+            saySeen(*workplace_.job, wish);
+    }
+
+    void operator()(const TakeInHand& wish) const {
+        if (workplace_.job)
+            workplace_.job->inHand = wish.part;
+    }
+
+    void operator()(const LookAgain& wish) const {
+        if (!workplace_.job)
+            return;
+        workplace_.job->standpoint = wish.standpoint;
+        refresh(*workplace_.job);
+    }
+
+    void operator()(const SaveSheet& wish) const {
+        if (!workplace_.job)
+            return;
+        const Errors errors = writeBuildSheet(workplace_.job->state.build, workplace_.job->frame, wish.file);
+        if (!errors.empty())
+            return refuse(workplace_, errors);
+        workplace_.job->name = wish.file.filename().string();
+        workplace_.note = Note{fmt::format("Saved as {}", wish.file.string()), false};
+    }
+
+    void operator()(const StartAgain&) const {
+        if (!workplace_.job)
+            return;
+        const Job& job = *workplace_.job;
+        (*this)(StartJob{.frame = job.log.start.frame, .use = job.use});
+    }
+
+    void operator()(const ToOpening&) const {
+        workplace_.job.reset();
+        workplace_.journal.reset();
+        workplace_.offered.journals = journalsIn(workplace_.stateFolder);
+    }
+
+    void operator()(const DismissNote&) const { workplace_.note.reset(); }
+
+private:
+    void open(Job job, Journal journal) const {
+        refresh(job);
+        workplace_.journal = std::move(journal);
+        workplace_.job = std::move(job);
+        workplace_.note.reset();
+    }
+
+    /// Refused with the reason, or on disk and then in the job.
+    bool record(const Event& event) const {
+        Job& job = *workplace_.job;
+        const Errors refused = refusalOf(job.frame, job.state, event);
+        if (!refused.empty()) {
+            refuse(workplace_, refused);
+            return false;
+        }
+        const Errors notWritten = workplace_.journal->append(event);
+        if (!notWritten.empty()) {
+            refuse(workplace_, notWritten);
+            return false;
+        }
+        job.log.events.push_back(event);
+        job.turning.reset();
+        workplace_.note.reset();
+        refresh(job);
+        return true;
+    }
+
+    /// A move is named in the picture of where the person stands; the attitude is kept as seen from the front
+    /// of the bench.
+    Attitude afterMoveSeenFrom(TurningMove move) const {
+        const Job& job = *workplace_.job;
+        const Attitude attitude = job.attitude();
+        const Degrees stand = attitude.up == EndUp::Level ? Degrees{0.0} : job.standpoint.observer.stand;
+        Attitude seen = attitude;
+        seen.drain = wrapped(attitude.drain - stand);
+        seen = afterMove(seen, move);
+        seen.drain = wrapped(seen.drain + stand);
+        return seen;
+    }
+
+    /// The gap as tapped and the face as pictured become the seating, then it is confirmed.
+    void saySeen(Job& job, const SaySeen& wish) const {
+        const View view = job.standingView();
+        if (wish.gapSeen && !record(IndexTurned{wish.seat, clockSeenIn(view, *wish.gapSeen), view}))
+            return;
+        if (wish.referenceFaceVisible) {
+            const Side looks = *wish.referenceFaceVisible ? view.side : opposite(view.side);
+            if (!record(FaceTurned{wish.seat, looks, view}))
+                return;
+        }
+        const auto said =
+            job.lookedFirst.contains(wish.seat) ? Confirmation::Said::After : Confirmation::Said::Before;
+        record(SeatingConfirmed{wish.seat, Confirmation{wish.by, said}});
+    }
+
+    Workplace& workplace_;
+};
+
+} // namespace
+
+std::string_view nameOf(Use use) {
+    for (const auto& [each, name] : kUses)
+        if (each == use)
+            return name;
+    return {};
+}
+
+std::optional<Use> useNamed(std::string_view name) {
+    for (const auto& [use, each] : kUses)
+        if (each == name)
+            return use;
+    return std::nullopt;
+}
+
+Attitude Job::attitude() const {
+    return state.build.attitude.value_or(Attitude{});
+}
+
+View Job::standingView() const {
+    return viewOf(attitude(), standpoint.observer);
+}
+
+Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& stateFolder) {
+    Workplace workplace{.data = data, .stateFolder = stateFolder};
+    workplace.offered.frames = bundledFrames(data);
+    workplace.offered.samples = filesWithEnding(data.root / "builds", ".build.json");
+    workplace.offered.journals = journalsIn(stateFolder);
+    return workplace;
+}
+
+void grant(Workplace& workplace, const Wish& wish) {
+    std::visit(Grant{workplace}, wish);
+}
+
+bool demandShown(const Job& job, const SeatId& seat) {
+    const Seating* seating = job.state.build.in(seat);
+    const bool beingTurned = job.turning && job.turning->seat == seat;
+    switch (job.use) {
+    case Use::Show: return true;
+    case Use::Bench: return seating && (seating->confirmed.has_value() || job.lookedFirst.contains(seat));
+    case Use::Practise: break;
+    }
+    return seating && seating->index.has_value() && !beingTurned;
+}
+
+const Seating* seatingInHand(const Job& job) {
+    return job.inHand ? job.state.build.of(*job.inHand) : nullptr;
+}
+
+std::vector<PartId> partsOnTray(const Job& job) {
+    std::vector<PartId> parts;
+    for (const PartId& part : partsInOrder(job.frame))
+        if (!job.state.build.of(part) && part != job.frame.housing)
+            parts.push_back(part);
+    return parts;
+}
+
+} // namespace gapwise

@@ -1,0 +1,86 @@
+#pragma once
+
+#include "models/check/check.h"
+#include "models/frame/read_frame.h"
+#include "models/job/journal.h"
+#include "models/job/log.h"
+#include "viewer/workplace/wish.h"
+
+#include <filesystem>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace gapwise {
+
+/// What a person has before him: a job with its log, how he looks at it, and what he has in hand. A value
+/// with no window and no OpenGL; the window, the command line and a replay drive it through the same wishes.
+
+/// A message that stays until it is put away: why a wish was refused, or what was done.
+struct Note {
+    std::string words{};
+    bool refused = true;
+};
+
+/// The job that is open.
+struct Job {
+    Frame frame{};
+    std::optional<Frame> sister{};
+    Use use = Use::Practise;
+    std::string name{}; ///< Of the build sheet, or `unsaved`.
+    Log log{};
+    JobState state{};
+    Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.
+    std::optional<PartId> inHand{};
+    std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
+    std::set<SeatId> lookedFirst{};   ///< Seats whose demand was shown before what is seen was said.
+    Standpoint standpoint{};
+
+    Job() = default;
+    Job(Job&&) = default;
+    Job& operator=(Job&&) = default;
+    Job(const Job&) = delete;
+    Job& operator=(const Job&) = delete;
+
+    /// The attitude of the build; an unsaid one is level, inlet on top, seen from the compressor side.
+    Attitude attitude() const;
+    /// What the person sees from where he stands, in the attitude of the piece.
+    View standingView() const;
+};
+
+/// The opening screen's lists.
+struct Offered {
+    std::vector<std::string> frames{};
+    std::vector<std::filesystem::path> samples{};  ///< Bundled build sheets.
+    std::vector<std::filesystem::path> journals{}; ///< Jobs that were left, newest first.
+};
+
+struct Workplace {
+    DataFolder data{};
+    std::filesystem::path stateFolder{};
+    Offered offered{};
+    std::optional<Job> job{}; ///< Nothing: the opening screen.
+    std::optional<Journal> journal{};
+    std::optional<Note> note{};
+};
+
+/// A workplace with the opening screen and its lists. Journals that cannot be read are left out.
+Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& stateFolder);
+
+/// Grants a wish: an act is refused with its reason in `note`, or is on disk before it is in the job.
+/// Everything else changes what is shown only.
+void grant(Workplace& workplace, const Wish& wish);
+
+/// Whether the demanded window and the verdict of a seat may be shown now. In practice: when it was set down
+/// with clock and face and is not being turned. At the bench: once what is seen was said, or looked at first.
+/// When showing: always.
+bool demandShown(const Job& job, const SeatId& seat);
+
+/// The seat that the part in hand sits in, if it does.
+const Seating* seatingInHand(const Job& job);
+
+/// What is left on the tray, in order of assembly: the parts that are in no seat.
+std::vector<PartId> partsOnTray(const Job& job);
+
+} // namespace gapwise
