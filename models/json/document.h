@@ -32,6 +32,10 @@ Result<nlohmann::json> parseJson(std::string_view text, std::string_view file);
 /// from parseJson, whose limits keep the validation within its stack.
 Errors schemaErrors(const nlohmann::json& document, const nlohmann::json& schema, std::string_view file);
 
+/// The same with a schema that stands in a file; a schema that cannot be read is an error too.
+Errors schemaFileErrors(const nlohmann::json& document, const std::filesystem::path& schemaFile,
+                        std::string_view file);
+
 /// A short quotation of a value for an error message: `"left"`, `370`, `an object`.
 std::string quoted(const nlohmann::json& value);
 

@@ -63,4 +63,13 @@ Errors schemaErrors(const nlohmann::json& document, const nlohmann::json& schema
     }
 }
 
+Errors schemaFileErrors(const nlohmann::json& document, const std::filesystem::path& schemaFile,
+                        std::string_view file) {
+    const Result<std::string> text = readText(schemaFile);
+    if (!text)
+        return text.errors();
+    const Result<nlohmann::json> schema = parseJson(*text, schemaFile.string());
+    return schema ? schemaErrors(document, *schema, file) : schema.errors();
+}
+
 } // namespace gapwise

@@ -1,0 +1,78 @@
+#pragma once
+
+#include "geometry/datum/side.h"
+#include "models/frame/frame.h"
+#include "models/json/fields.h"
+
+#include <array>
+#include <string_view>
+
+namespace gapwise {
+
+/// The words that frame files and build sheets use for enumerations: one table each, read both ways.
+
+inline constexpr std::array kSideNames{Named<Side>{nameOf(Side::Compressor), Side::Compressor},
+                                       Named<Side>{nameOf(Side::Turbine), Side::Turbine}};
+
+inline constexpr std::array kIndexNames{
+    Named<IndexKind>{"none", IndexKind::None},
+    Named<IndexKind>{"gap", IndexKind::Gap},
+    Named<IndexKind>{"notch", IndexKind::Notch},
+    Named<IndexKind>{"top_mark", IndexKind::TopMark},
+    Named<IndexKind>{"opening", IndexKind::Opening},
+    Named<IndexKind>{"arrow", IndexKind::Arrow},
+    Named<IndexKind>{"match_mark", IndexKind::MatchMark},
+};
+
+inline constexpr std::array kFaceNames{
+    Named<FaceKind>{"none", FaceKind::None},       Named<FaceKind>{"rounded", FaceKind::Rounded},
+    Named<FaceKind>{"marked", FaceKind::Marked},   Named<FaceKind>{"end_mark", FaceKind::EndMark},
+    Named<FaceKind>{"running", FaceKind::Running}, Named<FaceKind>{"chamfered", FaceKind::Chamfered},
+    Named<FaceKind>{"dished", FaceKind::Dished},
+};
+
+inline constexpr std::array kJointNames{Named<Joint>{"straight", Joint::Straight},
+                                        Named<Joint>{"stepped", Joint::Stepped}};
+
+inline constexpr std::array kPurposeNames{Named<Purpose>{"practice", Purpose::Practice},
+                                          Named<Purpose>{"work", Purpose::Work}};
+
+inline constexpr std::array kStepAttitudeNames{
+    Named<StepAttitude>{"any", StepAttitude::Any},
+    Named<StepAttitude>{"compressor_up", StepAttitude::CompressorUp},
+    Named<StepAttitude>{"turbine_up", StepAttitude::TurbineUp},
+    Named<StepAttitude>{"level", StepAttitude::Level},
+    Named<StepAttitude>{"bench", StepAttitude::Bench},
+};
+
+inline constexpr std::array kStepViewNames{
+    Named<StepView>{"any", StepView::Any},
+    Named<StepView>{"compressor", StepView::Compressor},
+    Named<StepView>{"turbine", StepView::Turbine},
+    Named<StepView>{"beside", StepView::Beside},
+};
+
+/// True is clockwise.
+inline constexpr std::array kTurnNames{Named<bool>{"clockwise", true},
+                                       Named<bool>{"counter_clockwise", false}};
+
+constexpr std::string_view nameOf(IndexKind kind) {
+    return nameIn(kIndexNames, kind);
+}
+constexpr std::string_view nameOf(FaceKind kind) {
+    return nameIn(kFaceNames, kind);
+}
+constexpr std::string_view nameOf(Joint joint) {
+    return nameIn(kJointNames, joint);
+}
+constexpr std::string_view nameOf(Purpose purpose) {
+    return nameIn(kPurposeNames, purpose);
+}
+constexpr std::string_view nameOf(StepAttitude attitude) {
+    return nameIn(kStepAttitudeNames, attitude);
+}
+constexpr std::string_view nameOf(StepView view) {
+    return nameIn(kStepViewNames, view);
+}
+
+} // namespace gapwise

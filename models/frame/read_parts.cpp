@@ -1,0 +1,84 @@
+#include "models/frame/names.h"
+#include "models/frame/readers.h"
+
+namespace gapwise {
+
+namespace {
+
+constexpr Range kDensity{0.0, 25.0, true};
+constexpr Range kMassKg{0.0, 10'000.0, true};
+constexpr Range kGapMm{0.0, 1000.0, true};
+
+constexpr std::array<Named<std::string_view>, 6> kTints{{
+    {"housing", "housing"},
+    {"steel", "steel"},
+    {"bronze", "bronze"},
+    {"ring", "ring"},
+    {"aluminium", "aluminium"},
+    {"hot", "hot"},
+}};
+
+Carrier readCarrier(Fields& fields) {
+    return Carrier{.part = fields.id<PartId>("part"),
+                   .onceStep = fields.maybeId<StepId>("once_step"),
+                   .onceSeated = fields.maybeIds<PartId>("once_seated")};
+}
+
+RingGroove readRingGroove(Fields& fields) {
+    const double bore = fields.number("bore_mm", kLengthMm);
+    const auto [from, to] = fields.pair("z_mm", kStationMm);
+    return RingGroove{.boreMm = bore, .z = Span{from, to}};
+}
+
+} // namespace
+
+Clock readClock(Fields& fields) {
+    const double clock = fields.number("clock_deg", kClockDeg);
+    return Clock::seenFrom(fields.word("seen_from", kSideNames), Degrees{clock});
+}
+
+PartType readPartType(Fields& fields) {
+    PartType type{.id = fields.id<PartTypeId>("id"),
+                  .name = fields.text("name"),
+                  .function = fields.text("function"),
+                  .material = fields.text("material"),
+                  .densityGPerCm3 = fields.number("density_g_cm3", kDensity),
+                  .massKg = fields.number("mass_kg", kMassKg),
+                  .index = fields.word("index", kIndexNames),
+                  .face = fields.word("face", kFaceNames),
+                  .joint = fields.maybeWord("joint", kJointNames),
+                  .gapMm = fields.maybeNumber("gap_mm", kGapMm),
+                  .tint = std::string{fields.word("tint", kTints)},
+                  .pointer = fields.pointer()};
+    type.shape = readSection(fields, "shape", readShape);
+    return type;
+}
+
+Part readPart(Fields& fields) {
+    return Part{.id = fields.id<PartId>("id"),
+                .name = fields.text("name"),
+                .type = fields.id<PartTypeId>("type"),
+                .tradeId = fields.maybeText("trade_id").value_or(""),
+                .pointer = fields.pointer()};
+}
+
+Seat readSeat(Fields& fields) {
+    Seat seat{.id = fields.id<SeatId>("id"),
+              .types = fields.ids<PartTypeId>("types"),
+              .carriers = readEach(fields.objects("carriers"), readCarrier),
+              .zMm = fields.number("z_mm", kStationMm),
+              .reversible = fields.maybeFlag("reversible").value_or(false),
+              .entersFrom = fields.maybeWord("enters_from", kSideNames),
+              .pointer = fields.pointer()};
+    if (auto groove = fields.maybeObject("groove")) {
+        seat.groove = readRingGroove(*groove);
+        groove->finish();
+    }
+    if (auto fixed = fields.maybeObject("fixed")) {
+        seat.fixedIndex = readClock(*fixed);
+        fixed->finish();
+    }
+    return seat;
+}
+
+} // namespace gapwise

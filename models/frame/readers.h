@@ -1,0 +1,33 @@
+#pragma once
+
+#include "models/frame/frame.h"
+#include "models/json/fields.h"
+
+namespace gapwise {
+
+// The readers of a frame file's sections. Each takes the section's object, complains about what is wrong with
+// it and gives what could be read; what only the whole frame can tell is left to frameErrors.
+
+Shape readShape(Fields& fields);
+PartType readPartType(Fields& fields);
+Part readPart(Fields& fields);
+Seat readSeat(Fields& fields);
+/// `known` has its types already: they tell whether an id names a feature or a part.
+Rule readRule(Fields& fields, const Frame& known);
+Step readStep(Fields& fields);
+
+/// The section under `key` by one of the readers, finished; a default value when it is missing.
+template <class Read>
+auto readSection(Fields& fields, std::string_view key, Read read) -> decltype(read(fields)) {
+    std::optional<Fields> section = fields.object(key);
+    if (!section)
+        return {};
+    auto result = read(*section);
+    section->finish();
+    return result;
+}
+
+/// A clock with the side it is seen from: `{"clock_deg", "seen_from"}`.
+Clock readClock(Fields& fields);
+
+} // namespace gapwise
