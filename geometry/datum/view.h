@@ -33,6 +33,8 @@ Attitude levelAttitude(Side seenFrom, Degrees drain);
 struct Observer {
     Degrees stand{0.0};
     Side levelSide = Side::Compressor;
+
+    bool operator==(const Observer&) const = default;
 };
 
 /// What an observer has before him: the side, and φ, the clock at which the top (the oil inlet) appears.
