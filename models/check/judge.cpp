@@ -183,7 +183,9 @@ private:
             return clock;
         const Seating* seating = build_.in(seatOf(part));
         const bool sameBothWays = apart(feature->offset, -feature->offset) <= kAngleRounding;
-        const std::optional<Side> looks = seating ? seating->referenceFaceLooks : Side::Compressor;
+        // The housing carries the datum: a sheet need not say which way it looks.
+        const bool isDatum = !seating || part == frame_.housing;
+        const std::optional<Side> looks = isDatum ? Side::Compressor : seating->referenceFaceLooks;
         if (!looks && !sameBothWays)
             return {.carrier = clock.carrier,
                     .notKnown = fmt::format("which way {} looks is not known", part.text)};

@@ -69,4 +69,18 @@ TEST(Carrier, AnEndlessChainIsNotFollowed) {
     EXPECT_FALSE(housingClockOf(frame, build, seatOf(PartId{"PLATE"})).index);
 }
 
+TEST(Carrier, AHousingInTheSheetNeedNotSayWhichWayItLooks) {
+    Frame frame = bench::smallFrame();
+    for (PartType& type : frame.types)
+        for (Feature& feature : type.shape.features)
+            if (feature.id == "F08")
+                feature.offset = Degrees{225.0};
+    Build build;
+    build.seatings = {Seating{.part = frame.housing, .seat = seatOf(frame.housing), .home = true},
+                      bench::seatedAt("SR-C", 225.0 - 35.8)};
+    EXPECT_EQ(judge(frame, build, *frame.rule(RuleId{"SR-C.clear"})).state, RuleState::Broken);
+    build.seatings.back() = bench::seatedAt("SR-C", 225.0 - 35.9);
+    EXPECT_EQ(judge(frame, build, *frame.rule(RuleId{"SR-C.clear"})).state, RuleState::Holds);
+}
+
 } // namespace gapwise
