@@ -156,7 +156,9 @@ private:
         if (!turn || std::abs(turn->value) <= kAngleRounding.value)
             return;
         const double seen = wrappedHalf(Degrees{signOf(eye) * turn->value}).value;
-        finding.turn = TurnHint{.size = Degrees{std::abs(seen)}, .clockwise = seen > 0.0, .side = eye};
+        const bool halfRound = seen <= kAngleRounding.value - 180.0; // Either way is as short: clockwise.
+        finding.turn =
+            TurnHint{.size = Degrees{std::abs(seen)}, .clockwise = seen > 0.0 || halfRound, .side = eye};
     }
 
     const Frame& frame_;

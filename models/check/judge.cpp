@@ -23,6 +23,15 @@ std::string_view nameOf(Joint joint) {
     return joint == Joint::Stepped ? "stepped" : "straight";
 }
 
+/// From the nearest of the feature's evenly divided copies, the first of which is at `place`.
+Degrees apartFromNearest(const Clock& gap, const Clock& place, const Feature& feature) {
+    Degrees nearest{180.0};
+    for (int copy = 0; copy < feature.count; ++copy)
+        nearest = std::min(nearest,
+                           apart(gap, place.turned(Side::Compressor, Degrees{360.0 * copy / feature.count})));
+    return nearest;
+}
+
 Side sideToward(bool towardCompressor) {
     return towardCompressor ? Side::Compressor : Side::Turbine;
 }
@@ -57,7 +66,7 @@ public:
         const HousingClock place = featureClockOf(rule.feature);
         if (!gap.index || !place.index)
             return {compared, std::nullopt, gap.index ? place.notKnown : gap.notKnown};
-        compared.actual = apart(*gap.index, *place.index);
+        compared.actual = apartFromNearest(*gap.index, *place.index, *frame_.feature(rule.feature).feature);
         compared.deviation = *compared.actual - compared.needed;
         return {compared, compared.deviation->value >= -kAngleRounding.value, ""};
     }
@@ -224,26 +233,29 @@ private:
     const Build& build_;
 };
 
-bool isHidden(const Frame& frame, const Build& build, const SeatId& seat) {
-    const Step* hiding = hidingStepOf(frame, seat);
-    return hiding && build.done(hiding->id);
+/// A step is done that ends the last look at the rule: it hides one of its parts, and does not come before
+/// the step that the rule names (the face of a collar is out of sight long before its match mark).
+bool lastLookPassed(const Frame& frame, const Build& build, const Rule& rule) {
+    const std::size_t look = frame.stepIndex(rule.lastLook).value_or(0);
+    return std::ranges::any_of(partsOf(rule), [&](const PartId& part) {
+        const Step* hiding = hidingStepOf(frame, seatOf(part));
+        return hiding && build.done(hiding->id) && frame.stepIndex(hiding->id) >= look;
+    });
 }
 
-/// Empty, or which seating was not confirmed before it went out of sight.
-std::string unconfirmedIn(const Frame& frame, const Build& build, const Rule& rule) {
+/// Empty, or which seating was not confirmed before the last look at the rule had passed.
+std::string unconfirmedIn(const Build& build, const Rule& rule) {
     for (const PartId& part : partsOf(rule)) {
         const Seating* seating = build.in(seatOf(part));
-        if (seating && !seating->confirmed && isHidden(frame, build, seatOf(part)))
+        if (seating && !seating->confirmed)
             return fmt::format("the last look at {} has passed and nobody confirmed it", seating->part.text);
     }
     return {};
 }
 
-bool isDue(const Frame& frame, const Build& build, const Rule& rule) {
-    const std::vector<PartId> parts = partsOf(rule);
-    const auto filled = [&](const PartId& part) { return isFilled(frame, build, seatOf(part)); };
-    const auto hidden = [&](const PartId& part) { return isHidden(frame, build, seatOf(part)); };
-    return std::ranges::all_of(parts, filled) || std::ranges::any_of(parts, hidden);
+bool allFilled(const Frame& frame, const Build& build, const Rule& rule) {
+    return std::ranges::all_of(partsOf(rule),
+                               [&](const PartId& part) { return isFilled(frame, build, seatOf(part)); });
 }
 
 } // namespace
@@ -267,11 +279,12 @@ Verdict judge(const Frame& frame, const Build& build, const Rule& rule) {
         verdict.parts.push_back(occupantOf(build, part));
     const Outcome outcome = std::visit(Judge{frame, build}, rule.demand);
     verdict.compared = outcome.compared;
-    if (!isDue(frame, build, rule)) {
+    const bool passed = lastLookPassed(frame, build, rule);
+    if (!passed && !allFilled(frame, build, rule)) {
         verdict.notKnown = outcome.notKnown.empty() ? "it is not placed yet" : outcome.notKnown;
         return verdict;
     }
-    const std::string unconfirmed = unconfirmedIn(frame, build, rule);
+    const std::string unconfirmed = passed ? unconfirmedIn(build, rule) : "";
     if (!outcome.holds) {
         verdict.state = RuleState::Open;
         verdict.notKnown = outcome.notKnown;

@@ -10,7 +10,20 @@ Arcs allowedClearOf(const Frame& frame, const GapClearOfRule& rule) {
     const auto needed = ring ? clearanceNeeded(frame, rule, *ring) : std::nullopt;
     if (!needed || !owner || owner->id != frame.housing)
         return Arcs::whole();
-    return Arcs::awayFrom(frame.feature(rule.feature).feature->offset, *needed);
+    const Feature& feature = *frame.feature(rule.feature).feature;
+    Arcs clear = Arcs::whole();
+    for (int copy = 0; copy < feature.count; ++copy)
+        clear = clear.intersectedWith(
+            Arcs::awayFrom(feature.offset + Degrees{360.0 * copy / feature.count}, *needed));
+    return clear;
+}
+
+/// Half of what a feature covers of the bore, seen from the axis; nothing when it is wider than the bore.
+std::optional<Degrees> featureHalfAngle(const FeatureForm& form, double bore) {
+    if (const auto* sector = std::get_if<Sector>(&form))
+        return Degrees{sector->angle.value / 2.0}; // Its angle is the same at every radius.
+    const double width = extentOf(form).widthMm;
+    return width <= bore ? std::optional{halfAngleOf(width, bore)} : std::nullopt;
 }
 
 } // namespace
@@ -21,10 +34,10 @@ std::optional<Degrees> clearanceNeeded(const Frame& frame, const GapClearOfRule&
     if (!seat || !seat->groove || !feature || !ring.gapMm)
         return std::nullopt;
     const double bore = seat->groove->boreMm;
-    const double width = extentOf(feature->form).widthMm;
-    if (!(bore > 0.0) || !(width <= bore) || !(*ring.gapMm <= bore))
+    if (!(bore > 0.0) || !(*ring.gapMm <= bore))
         return std::nullopt;
-    return halfAngleOf(width, bore) + halfAngleOf(*ring.gapMm, bore) + rule.margin;
+    const auto half = featureHalfAngle(feature->form, bore);
+    return half ? std::optional{*half + halfAngleOf(*ring.gapMm, bore) + rule.margin} : std::nullopt;
 }
 
 Arcs allowedBy(const Frame& frame, const Rule& rule) {
