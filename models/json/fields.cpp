@@ -147,9 +147,9 @@ std::array<double, 2> Fields::pair(std::string_view key, const Range& range) {
     const std::vector<double> both = numbers(key, range);
     if (both.size() == 2)
         return {both[0], both[1]};
-    const json* value = object_ ? &*object_->find(key) : nullptr;
-    if (has(key) && value->is_array() && value->size() != 2)
-        complain(key, fmt::format("{} number{}", value->size(), value->size() == 1 ? "" : "s"), "2 numbers");
+    if (holdsArray(key))
+        if (const std::size_t size = object_->find(key)->size(); size != 2)
+            complain(key, fmt::format("{} number{}", size, size == 1 ? "" : "s"), "2 numbers");
     return {range.least, range.least};
 }
 

@@ -63,6 +63,7 @@ private:
     void walkBranches(const json& value, const json& schema, Trail& trail);
     void walkChoice(const json& value, const json& branches, Trail& trail);
     bool explainKinds(const json& value, const json& branches, Trail& trail);
+    bool explainKeys(const json& value, const json& branches, Trail& trail) const;
     bool walkPatterns(const std::string& key, const json& value, const json& schema, Trail& trail);
 
     void add(const Trail& at, Errors& errors, std::string found, std::string allowed) const {
@@ -321,7 +322,7 @@ void Walker::walkBranches(const json& value, const json& schema, Trail& trail) {
             walk(value, each, trail);
     if (const json* any = member(schema, "anyOf"))
         walkChoice(value, *any, trail);
-    if (const json* one = member(schema, "oneOf")) {
+    if (const json* one = member(schema, "oneOf"); one && !explainKeys(value, *one, trail)) {
         walkChoice(value, *one, trail);
         const auto fitting = std::count_if(one->begin(), one->end(),
                                            [&](const json& each) { return accepts(value, each, trail); });
@@ -338,6 +339,25 @@ void Walker::walkBranches(const json& value, const json& schema, Trail& trail) {
         if (rules)
             walk(value, *rules, trail);
     }
+}
+
+/// When every branch only wants another key, exactly one of the keys is allowed. True when that is the case,
+/// whether the value is right or not.
+bool Walker::explainKeys(const json& value, const json& branches, Trail& trail) const {
+    std::vector<std::string> keys;
+    std::vector<std::string> present;
+    for (const json& branch : branches) {
+        const json* required = member(branch, "required");
+        if (!value.is_object() || !required || branch.size() != 1 || required->size() != 1)
+            return false;
+        keys.push_back(valueWords(*required).front());
+        if (value.contains(keys.back()))
+            present.push_back(keys.back());
+    }
+    if (present.size() != 1)
+        refuse(trail, present.empty() ? "none of the keys " + listed(keys, "and") : listed(present, "and"),
+               "one of the keys " + listed(keys, "or"));
+    return true;
 }
 
 /// When every branch wants another word under the same key (`kind`), the words are what is allowed.

@@ -142,6 +142,14 @@ TEST(SchemaErrors, ListsTheTypesWhenNoneFits) {
               (Error{"k.json#", "1 item", "at least 2 items"}));
 }
 
+TEST(SchemaErrors, NamesTheKeysOfWhichOneIsWanted) {
+    const char* const kRing = R"({"oneOf": [{"required": ["bore_mm"]}, {"required": ["bore_curve"]}]})";
+    EXPECT_EQ(errorOf("{}", kRing), (Error{"k.json#", "none of the keys bore_mm and bore_curve",
+                                           "one of the keys bore_mm or bore_curve"}));
+    EXPECT_EQ(errorOf(R"({"bore_mm": 1, "bore_curve": 2})", kRing).found, "bore_mm and bore_curve");
+    EXPECT_TRUE(errorsOf(R"({"bore_mm": 1})", kRing).empty());
+}
+
 TEST(SchemaErrors, FollowsConditions) {
     const char* const kSchema =
         R"({"allOf": [{"if": {"properties": {"kind": {"const": "mark"}}, "required": ["kind"]},
