@@ -122,7 +122,7 @@ std::string rangeWords(const json& schema) {
 std::string countWords(const json* least, const json* most, std::string_view thing) {
     if (least && most)
         return *least == *most ? plural(*least, thing)
-                               : fmt::format("from {} to {}", least->dump(), plural(*most, thing));
+                               : fmt::format("{} to {}", least->dump(), plural(*most, thing));
     if (least)
         return "at least " + plural(*least, thing);
     return most ? "at most " + plural(*most, thing) : std::string{};

@@ -23,7 +23,7 @@ std::vector<std::string> valueWords(const nlohmann::json& values);
 /// What minimum, maximum and their exclusive forms allow: `a number from 0 to below 360`. Empty without any.
 std::string rangeWords(const nlohmann::json& schema);
 
-/// `1 item`, `at least 2 items`, `from 2 to 3 items`: what two counting keywords allow. Empty without any.
+/// `1 item`, `at least 2 items`, `2 to 3 items`: what two counting keywords allow. Empty without any.
 std::string countWords(const nlohmann::json* least, const nlohmann::json* most, std::string_view thing);
 
 } // namespace gapwise::schema

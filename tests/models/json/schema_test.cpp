@@ -102,7 +102,7 @@ TEST(SchemaErrors, CountsCharactersAndItems) {
     EXPECT_EQ(errorOf(R"({"part": "", "seat": "seat-a"})", kSeating),
               (Error{"k.json#/part", "\"\"", "text of at least 1 character"}));
     EXPECT_EQ(errorOf("[1]", R"({"minItems": 2, "maxItems": 2})"), (Error{"k.json#", "1 item", "2 items"}));
-    EXPECT_EQ(errorOf("[1, 2, 3]", R"({"minItems": 1, "maxItems": 2})").allowed, "from 1 to 2 items");
+    EXPECT_EQ(errorOf("[1, 2, 3]", R"({"minItems": 1, "maxItems": 2})").allowed, "1 to 2 items");
     EXPECT_EQ(errorOf("[1, 2, 3]", R"({"maxItems": 2})").allowed, "at most 2 items");
     EXPECT_EQ(errorOf("[1, 2, 1]", R"({"uniqueItems": true})"),
               (Error{"k.json#", "1 twice", "each item once"}));
