@@ -73,8 +73,9 @@ void refuseWithoutBench(const ClockRequest& request, Errors& errors) {
 }
 
 Attitude attitudeOf(const ClockRequest& request, Side from, Errors& errors) {
-    const EndUp up = valueOr(parseEndUp(*request.up, "--up"), EndUp::Level, errors);
-    const Degrees drain = valueOr(parseClockwise(*request.drain, "--drain"), Degrees{0.0}, errors);
+    const EndUp up = valueOr(parseEndUp(request.up.value_or(""), "--up"), EndUp::Level, errors);
+    const Degrees drain =
+        valueOr(parseClockwise(request.drain.value_or(""), "--drain"), Degrees{0.0}, errors);
     const Side natural = up == EndUp::Level        ? from
                          : up == EndUp::Compressor ? Side::Compressor
                                                    : Side::Turbine;
@@ -163,11 +164,12 @@ std::string asJson(const Question& question, const Answer& answer) {
     for (const Side side : answer.sides)
         document["as_printed"].push_back(
             {{"clock_deg", answer.clock.from(side).value}, {"seen_from", nameOf(side)}});
+    const EndUp up = question.bench ? question.bench->attitude.up : EndUp::Level;
     for (const SeenOnBench& one : answer.seen)
         document["as_seen"].push_back({{"clock_deg", one.clock.value},
                                        {"side", nameOf(one.view.side)},
                                        {"top_deg", one.view.top.value},
-                                       {"bench_word", benchWord(one.clock, question.bench->attitude.up)}});
+                                       {"bench_word", benchWord(one.clock, up)}});
     return document.dump(2) + "\n";
 }
 
@@ -178,10 +180,7 @@ Outcome clockCommand(const ClockRequest& request, Format format) {
     if (!question)
         return misused("gapwise clock", question.errors());
     const Answer found = answer(*question);
-    return {.status = ExitStatus::Holds,
-            .text = format == Format::Json ? asJson(*question, found) : asText(*question, found),
-            .errors = {},
-            .command = {}};
+    return Outcome{.text = format == Format::Json ? asJson(*question, found) : asText(*question, found)};
 }
 
 } // namespace gapwise

@@ -32,6 +32,8 @@ constexpr const char* kWindowCommands =
 /// Everything that a command line may set.
 struct Typed {
     ClockRequest clock{};
+    CheckRequest check{};
+    FrameRequest frame{};
     bool json = false;
 };
 
@@ -74,6 +76,32 @@ void addClock(CLI::App& app, Typed& typed) {
     clock->footer(kClockExample);
 }
 
+void addCheck(CLI::App& app, Typed& typed) {
+    CLI::App* check =
+        addCommand(app, typed, "check", "Judge a build by every rule of its frame: what is wrong, and why");
+    check->add_option("BUILD", typed.check.build, "Build sheet, or - for standard input")
+        ->type_name("")
+        ->required();
+    check->add_flag("--complete", typed.check.complete,
+                    "As before release: what is open or not due counts as broken");
+    check->footer(kExitStatus);
+}
+
+void addFrame(CLI::App& app, Typed& typed) {
+    CLI::App* frame = app.add_subcommand("frame", "Check or show a frame: parts, seats, rules, steps");
+    frame->allow_extras();
+    frame->require_subcommand(0, 1);
+    const auto add = [&](const std::string& name, const std::string& words, FrameRequest::Act act) {
+        CLI::App* command = addCommand(*frame, typed, name, words);
+        command->add_option("FRAME", typed.frame.frame, "Id of a bundled frame, or path of a frame file")
+            ->type_name("")
+            ->required();
+        command->parse_complete_callback([&typed, act] { typed.frame.act = act; });
+    };
+    add("check", "Say everything that makes a frame file unusable", FrameRequest::Act::Check);
+    add("show", "Show parts, seats, rules with both clocks, and steps", FrameRequest::Act::Show);
+}
+
 /// `gapwise clock`, `gapwise frame show`: what was understood before the trouble.
 std::string typedCommand(const CLI::App& app) {
     std::string name = "gapwise";
@@ -112,10 +140,22 @@ std::optional<Outcome> misuse(const CLI::App& app, const CLI::ParseError* error)
     const Errors errors = usageErrors(app, command, error);
     if (!errors.empty())
         return misused(command, errors);
-    if (app.get_subcommands().empty())
-        return misused(command,
-                       {{.where = "arguments", .found = "no command", .allowed = "see gapwise --help"}});
+    const CLI::App* last = &app;
+    while (!last->get_subcommands().empty())
+        last = last->get_subcommands().front();
+    if (!last->get_subcommands({}).empty())
+        return misused(command, {{.where = "arguments",
+                                  .found = "no command",
+                                  .allowed = fmt::format("see {} --help", command)}});
     return std::nullopt;
+}
+
+Request requestOf(const CLI::App& app, const Typed& typed) {
+    if (app.got_subcommand("clock"))
+        return typed.clock;
+    if (app.got_subcommand("check"))
+        return typed.check;
+    return typed.frame;
 }
 
 std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& arguments) {
@@ -123,8 +163,11 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     CLI::App app{kIntro, "gapwise"};
     app.set_version_flag("--version", std::string{"gapwise "} + GAPWISE_VERSION, "Print the version");
     app.allow_extras();
+    app.require_subcommand(0, 1);
     app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
+    addCheck(app, typed);
     addClock(app, typed);
+    addFrame(app, typed);
     try {
         app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});
     } catch (const CLI::CallForHelp&) {
@@ -136,14 +179,13 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     }
     if (const auto wrong = misuse(app, nullptr))
         return *wrong;
-    return typed.clock;
+    return requestOf(app, typed);
 }
 
 } // namespace
 
 Format formatOf(const std::vector<std::string>& arguments) {
-    return std::find(arguments.begin(), arguments.end(), "--json") == arguments.end() ? Format::Text
-                                                                                      : Format::Json;
+    return std::ranges::find(arguments, "--json") == arguments.end() ? Format::Text : Format::Json;
 }
 
 std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments) {

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "viewer/command/check_command.h"
 #include "viewer/command/clock_command.h"
+#include "viewer/command/frame_command.h"
 #include "viewer/command/outcome.h"
 
 #include <string>
@@ -19,7 +21,7 @@ struct WindowRequest {
     std::vector<std::string> arguments{};
 };
 
-using Request = std::variant<HelpRequest, ClockRequest, WindowRequest>;
+using Request = std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, WindowRequest>;
 
 /// The arguments without the program's name. The failure is a usage error in the words of the command line.
 std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments);

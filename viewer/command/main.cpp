@@ -10,11 +10,25 @@ namespace {
 
 using namespace gapwise;
 
+/// Commands that read frames first need the data that lie beside the program.
+template <class Work>
+Outcome withData(const Work& work) {
+    const Result<DataFolder> data = findDataFolder(runningProgram());
+    return data ? work(*data) : failed(ExitStatus::CannotNow, data.errors());
+}
+
 Outcome run(const Request& request, Format format) {
     return std::visit(
-        Overloaded{[](const HelpRequest& help) { return Outcome{.text = help.text}; },
-                   [&](const ClockRequest& clock) { return clockCommand(clock, format); },
-                   [](const WindowRequest& window) { return becomeWindowProgram(window.arguments); }},
+        Overloaded{
+            [](const HelpRequest& help) { return Outcome{.text = help.text}; },
+            [&](const ClockRequest& clock) { return clockCommand(clock, format); },
+            [&](const CheckRequest& check) {
+                return withData([&](const DataFolder& data) { return checkCommand(data, check, format); });
+            },
+            [&](const FrameRequest& frame) {
+                return withData([&](const DataFolder& data) { return frameCommand(data, frame, format); });
+            },
+            [](const WindowRequest& window) { return becomeWindowProgram(window.arguments); }},
         request);
 }
 

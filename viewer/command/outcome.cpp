@@ -5,14 +5,12 @@
 namespace gapwise {
 
 Outcome failed(ExitStatus status, Errors errors) {
-    return Outcome{.status = status, .text = {}, .errors = std::move(errors), .command = {}};
+    return Outcome{.status = status, .errors = std::move(errors)};
 }
 
 Outcome misused(std::string command, Errors errors) {
-    return Outcome{.status = ExitStatus::BadInput,
-                   .text = {},
-                   .errors = std::move(errors),
-                   .command = std::move(command)};
+    return Outcome{
+        .status = ExitStatus::BadInput, .errors = std::move(errors), .command = std::move(command)};
 }
 
 } // namespace gapwise

@@ -22,6 +22,7 @@ struct Outcome {
     ExitStatus status = ExitStatus::Holds;
     std::string text{};    ///< For standard output, with its last line feed.
     Errors errors{};       ///< For standard error; in JSON on standard output too.
+    Errors notes{};        ///< For standard error: what went wrong without keeping the command from its work.
     std::string command{}; ///< `gapwise clock` where the errors are of the command line; else empty.
 };
 

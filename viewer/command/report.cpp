@@ -29,6 +29,8 @@ void writeErrors(const Outcome& outcome) {
     const std::string prefix = outcome.command.empty() ? "" : outcome.command + ": ";
     for (const Error& error : outcome.errors)
         text += prefix + describe(error) + "\n";
+    for (const Error& note : outcome.notes)
+        text += "note: " + describe(note) + "\n";
     std::fwrite(text.data(), 1, text.size(), stderr);
 }
 

@@ -63,6 +63,10 @@ int runWith(std::vector<std::string> words, std::vector<std::string> environment
     return WEXITSTATUS(status);
 }
 
+std::string programFile(const std::string& name) {
+    return (std::filesystem::path{GAPWISE_TEST_BINARY_DIR} / name).string();
+}
+
 } // namespace
 
 Ended runProgram(const std::string& name, const Start& start) {
@@ -70,7 +74,7 @@ Ended runProgram(const std::string& name, const Start& start) {
     const Streams streams{.in = scratch.write("in", start.input),
                           .out = start.outputTo.empty() ? scratch.path("out") : start.outputTo,
                           .err = scratch.path("err")};
-    std::vector<std::string> words{(std::filesystem::path{GAPWISE_TEST_BINARY_DIR} / name).string()};
+    std::vector<std::string> words{programFile(name)};
     words.insert(words.end(), start.arguments.begin(), start.arguments.end());
     Ended ended;
     ended.status = runWith(std::move(words), environmentWith(start.environment), streams);
@@ -78,6 +82,12 @@ Ended runProgram(const std::string& name, const Start& start) {
         ended.out = textOf(streams.out);
     ended.err = textOf(streams.err);
     return ended;
+}
+
+int runQuietly(const std::vector<std::string>& words) {
+    std::vector<std::string> whole = words;
+    whole.front() = programFile(whole.front());
+    return runWith(std::move(whole), environmentWith({}), {"/dev/null", "/dev/null", "/dev/null"});
 }
 
 Ended gapwise(std::vector<std::string> arguments) {

@@ -24,6 +24,9 @@ struct Ended {
 /// Runs a program of the build's bin folder, or one by its whole path, to its end.
 Ended runProgram(const std::string& name, const Start& start);
 
+/// Runs a program (the first word) with its streams on /dev/null; its exit status, -1 as in Ended.
+int runQuietly(const std::vector<std::string>& words);
+
 /// `gapwise` with these arguments.
 Ended gapwise(std::vector<std::string> arguments);
 

@@ -1,0 +1,126 @@
+#include "viewer/command/frame_json.h"
+
+#include "models/frame/names.h"
+#include "viewer/command/frame_text.h"
+
+#include <nlohmann/json.hpp>
+
+#include <utility>
+
+namespace gapwise {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+template <class Things, class Make>
+Json arrayOf(const Things& things, const Make& make) {
+    Json list = Json::array();
+    for (const auto& thing : things)
+        list.push_back(make(thing));
+    return list;
+}
+
+template <class Ids>
+Json idsOf(const Ids& ids) {
+    return arrayOf(ids, [](const auto& id) { return id.text; });
+}
+
+Json clockFrom(const Clock& clock, Side side) {
+    return {{"clock_deg", clock.from(side).value}, {"seen_from", nameOf(side)}};
+}
+
+Json partOf(const Frame& frame, const Part& part) {
+    const PartType& type = *frame.type(part.type);
+    return {{"id", part.id.text},        {"name", part.name},
+            {"type", type.id.text},      {"index", nameOf(type.index)},
+            {"face", nameOf(type.face)}, {"joint", type.joint ? Json(nameOf(*type.joint)) : Json(nullptr)},
+            {"mass_kg", type.massKg}};
+}
+
+Json seatAsJson(const Seat& seat) {
+    return {{"id", seat.id.text},
+            {"types", idsOf(seat.types)},
+            {"carriers", arrayOf(seat.carriers, [](const Carrier& carrier) { return carrier.part.text; })},
+            {"z_mm", seat.zMm},
+            {"reversible", seat.reversible},
+            {"enters_from", seat.entersFrom ? Json(nameOf(*seat.entersFrom)) : Json(nullptr)}};
+}
+
+/// The printed clock first, then the same from the other side; empty where the rule prints none.
+Json clocksOf(const Rule& rule) {
+    Json clocks = Json::array();
+    if (const PrintedClock* printed = printedClockOf(rule)) {
+        const Side side = printed->seenFrom.value_or(Side::Compressor);
+        clocks.push_back(clockFrom(targetOf(*printed), side));
+        clocks.push_back(clockFrom(targetOf(*printed), opposite(side)));
+    }
+    return clocks;
+}
+
+Json ruleOf(const Frame& frame, const Rule& rule) {
+    const PrintedClock* printed = printedClockOf(rule);
+    return {{"id", rule.id.text},
+            {"kind", kindOf(rule)},
+            {"parts", idsOf(partsOf(rule))},
+            {"severity", rule.severity},
+            {"printed", rule.printed},
+            {"demands", demandOf(frame, rule)},
+            {"clocks", clocksOf(rule)},
+            {"tolerance_deg", printed ? Json(printed->tolerance.value) : Json(nullptr)},
+            {"reason", rule.reason},
+            {"last_look", rule.lastLook.text},
+            {"twin", rule.twin ? Json(rule.twin->text) : Json(nullptr)},
+            {"source", rule.source}};
+}
+
+Json stepOf(const Step& step) {
+    return {{"id", step.id.text},
+            {"title", step.title},
+            {"after", arrayOf(step.after,
+                              [](const Precedence& before) {
+                                  return Json{{"step", before.step.text},
+                                              {"reason", before.reason},
+                                              {"why", before.why}};
+                              })},
+            {"attitudes", arrayOf(step.attitudes, [](StepAttitude attitude) { return nameOf(attitude); })},
+            {"view", nameOf(step.view)},
+            {"places", idsOf(step.places)},
+            {"hides", idsOf(step.hides)},
+            {"hold_point", step.holdPoint}};
+}
+
+} // namespace
+
+std::string frameAsJson(const Frame& frame) {
+    const Json document{
+        {"frame", frame.id.text},
+        {"name", frame.name},
+        {"size", frame.size},
+        {"variant", frame.variant},
+        {"sister", frame.sister ? Json(frame.sister->text) : Json(nullptr)},
+        {"purpose", nameOf(frame.purpose)},
+        {"source", {{"sheet", frame.sheet}, {"revision", frame.revision}}},
+        {"rotation",
+         {{"turns", frame.rotatesClockwise ? "clockwise" : "counter_clockwise"},
+          {"seen_from", nameOf(frame.rotationSeenFrom)}}},
+        {"parts", arrayOf(frame.parts, [&](const Part& part) { return partOf(frame, part); })},
+        {"seats", arrayOf(frame.seats, seatAsJson)},
+        {"rules", arrayOf(frame.rules, [&](const Rule& rule) { return ruleOf(frame, rule); })},
+        {"steps", arrayOf(frame.steps, stepOf)}};
+    return document.dump(2) + "\n";
+}
+
+std::string frameUsableAsJson(const Frame& frame) {
+    const Json document{{"frame", frame.id.text},
+                        {"usable", true},
+                        {"purpose", nameOf(frame.purpose)},
+                        {"counts",
+                         {{"parts", frame.parts.size()},
+                          {"seats", frame.seats.size()},
+                          {"rules", frame.rules.size()},
+                          {"steps", frame.steps.size()}}}};
+    return document.dump(2) + "\n";
+}
+
+} // namespace gapwise
