@@ -1,0 +1,144 @@
+#include "geometry/solids/booleans.h"
+
+#include <BRepAlgoAPI_BooleanOperation.hxx>
+#include <BRepAlgoAPI_Cut.hxx>
+#include <BRepAlgoAPI_Fuse.hxx>
+#include <BRepGProp.hxx>
+#include <GProp_GProps.hxx>
+#include <ShapeUpgrade_UnifySameDomain.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopTools_ListOfShape.hxx>
+#include <TopoDS_Shape.hxx>
+#include <algorithm>
+#include <fmt/format.h>
+#include <sstream>
+
+namespace gapwise {
+
+namespace {
+
+/// Share of the volume by which the bounds may be left: properties are integrated numerically.
+constexpr double kVolumeSlack = 1e-4;
+
+std::string messagesOf(const BRepAlgoAPI_BooleanOperation& operation) {
+    std::ostringstream text;
+    operation.GetReport()->Dump(text);
+    std::string line = text.str();
+    std::replace(line.begin(), line.end(), '\n', ' ');
+    return line;
+}
+
+/// The library's own complaints.
+Errors complaintsOf(const BRepAlgoAPI_BooleanOperation& operation, std::string_view where) {
+    if (!operation.HasErrors() && !operation.HasWarnings())
+        return {};
+    return {
+        {std::string{where},
+         fmt::format("faces that the solid builder cannot join or cut cleanly ({})", messagesOf(operation)),
+         "features that meet the body squarely, neither tangent nor sharing a face by a hair"}};
+}
+
+Errors outOfBounds(double volume, double low, double high, std::string_view where) {
+    const double slack = kVolumeSlack * std::max(high, 1.0);
+    if (volume >= low - slack && volume <= high + slack && volume > 0.0)
+        return {};
+    return {{std::string{where}, fmt::format("a solid of {:.2f} mm³", volume),
+             fmt::format("between {:.2f} and {:.2f} mm³, as its pieces demand", low, high)}};
+}
+
+/// Faces that lie on one surface become one, edges on one curve too.
+TopoDS_Shape simplified(const TopoDS_Shape& shape) {
+    ShapeUpgrade_UnifySameDomain unify{shape, true, true, false};
+    unify.Build();
+    return unify.Shape();
+}
+
+bool leavesATrace(BRepAlgoAPI_Cut& operation, const TopoDS_Shape& tool) {
+    for (TopExp_Explorer faces{tool, TopAbs_FACE}; faces.More(); faces.Next()) {
+        if (!operation.IsDeleted(faces.Current()))
+            return true;
+    }
+    return false;
+}
+
+/// One error for each feature none of whose tools shaped the body.
+Errors idleFeatures(BRepAlgoAPI_Cut& operation, const Tools& tools, std::string_view where) {
+    Errors errors;
+    for (const auto& [feature, solids] : tools) {
+        const bool works = std::any_of(solids.begin(), solids.end(), [&](const TopoDS_Shape& solid) {
+            return leavesATrace(operation, solid);
+        });
+        if (!works)
+            errors.push_back({fmt::format("{}/features/{}", where, feature), "a cut that meets no material",
+                              "a cut that reaches the body"});
+    }
+    return errors;
+}
+
+} // namespace
+
+double volumeOf(const TopoDS_Shape& shape) {
+    GProp_GProps properties;
+    BRepGProp::VolumeProperties(shape, properties);
+    return properties.Mass();
+}
+
+int solidsIn(const TopoDS_Shape& shape) {
+    int count = 0;
+    for (TopExp_Explorer solids{shape, TopAbs_SOLID}; solids.More(); solids.Next())
+        ++count;
+    return count;
+}
+
+Result<TopoDS_Shape> joined(const std::vector<TopoDS_Shape>& solids, std::string_view where) {
+    if (solids.size() == 1)
+        return solids.front();
+    TopTools_ListOfShape arguments;
+    TopTools_ListOfShape tools;
+    double sum = 0.0;
+    double largest = 0.0;
+    for (const TopoDS_Shape& solid : solids) {
+        (arguments.IsEmpty() ? arguments : tools).Append(solid);
+        const double volume = volumeOf(solid);
+        sum += volume;
+        largest = std::max(largest, volume);
+    }
+    BRepAlgoAPI_Fuse fuse;
+    fuse.SetArguments(arguments);
+    fuse.SetTools(tools);
+    fuse.Build();
+    if (Errors errors = complaintsOf(fuse, where); !errors.empty())
+        return errors;
+    TopoDS_Shape result = simplified(fuse.Shape());
+    if (Errors errors = outOfBounds(volumeOf(result), largest, sum, where); !errors.empty())
+        return errors;
+    return result;
+}
+
+Result<TopoDS_Shape> cut(const TopoDS_Shape& body, const Tools& tools, std::string_view where) {
+    TopTools_ListOfShape arguments;
+    arguments.Append(body);
+    TopTools_ListOfShape cutters;
+    double sum = 0.0;
+    for (const auto& [feature, solids] : tools) {
+        for (const TopoDS_Shape& solid : solids) {
+            cutters.Append(solid);
+            sum += volumeOf(solid);
+        }
+    }
+    BRepAlgoAPI_Cut operation;
+    operation.SetArguments(arguments);
+    operation.SetTools(cutters);
+    operation.Build();
+    if (Errors errors = complaintsOf(operation, where); !errors.empty())
+        return errors;
+    if (Errors errors = idleFeatures(operation, tools, where); !errors.empty())
+        return errors;
+    const double before = volumeOf(body);
+    TopoDS_Shape result = simplified(operation.Shape());
+    if (Errors errors = outOfBounds(volumeOf(result), before - sum, before, where); !errors.empty())
+        return errors;
+    return result;
+}
+
+} // namespace gapwise
