@@ -1,0 +1,23 @@
+#pragma once
+
+#include "models/frame/frame.h"
+#include "viewer/shapes/part_mesh.h"
+
+#include <cstddef>
+#include <functional>
+#include <string>
+
+namespace gapwise {
+
+/// How the making of a frame's meshes is told.
+struct MeshTelling {
+    std::function<void(const std::string& line)> line{};
+    std::function<void(const Error& error)> error{};
+};
+
+/// Makes the meshes of all part types of a frame, `jobs` at a time, each in a process of its own; a line a
+/// part type, then a line for the cartridge. Exit status: 0 all are there, 2 a shape cannot be built, 3 a
+/// place cannot be written.
+int makeFrameMeshes(const Frame& frame, const MeshOrder& order, std::size_t jobs, const MeshTelling& tell);
+
+} // namespace gapwise

@@ -1,0 +1,39 @@
+#pragma once
+
+#include "geometry/base/result.h"
+#include "geometry/solids/solids.h"
+#include "models/frame/frame.h"
+
+#include <filesystem>
+#include <string>
+#include <string_view>
+
+namespace gapwise {
+
+/// Where the meshes of a frame go, and how fine they are.
+struct MeshOrder {
+    std::string frame{};            ///< As it was named on the command line.
+    std::string frameFile{};        ///< For errors.
+    std::filesystem::path folder{}; ///< One `<type>.glb` and `<type>.json` a part type.
+    bool evenIfUpToDate = false;
+};
+
+struct MadeMesh {
+    std::size_t triangles = 0;
+    double massKg = 0.0;
+    double seconds = 0.0; ///< Of processor time.
+    bool wasUpToDate = false;
+};
+
+/// How fine a part is drawn: 0.02 mm, or 1/5000 of its largest diameter where that is more, so that no
+/// picture shows it and a large frame takes no more triangles than a small one.
+Fineness finenessOf(const Shape& shape);
+
+/// Everything that the mesh and its facts come from, as one key.
+std::string contentKeyOf(const PartType& type, const Fineness& fineness);
+
+/// Makes the mesh of one part type and writes it, unless the one that is there has the same content key.
+/// `cannotWrite` tells a place that cannot be written from a shape that cannot be built.
+Result<MadeMesh> makePartMesh(const PartType& type, const MeshOrder& order, bool& cannotWrite);
+
+} // namespace gapwise
