@@ -43,6 +43,19 @@ Result<Files> soundFiles(const std::filesystem::path& glb) {
     return Files{std::move(bytes).value(), std::move(stored).value()};
 }
 
+WriteFailure failureOf(const std::filesystem::path& place, const std::error_code& problem) {
+    return {{place.string(), problem.message(), "a place that can be written"},
+            problem == std::errc::no_space_on_device};
+}
+
+std::optional<WriteFailure> makeFolder(const std::filesystem::path& folder) {
+    std::error_code problem;
+    std::filesystem::create_directories(folder, problem);
+    if (problem)
+        return failureOf(folder, problem);
+    return std::nullopt;
+}
+
 } // namespace
 
 std::filesystem::path factsFileOf(const std::filesystem::path& glb) {
@@ -55,15 +68,24 @@ std::string contentKeyOf(std::string_view canonicalText) {
 
 std::optional<WriteFailure> writeMesh(const std::filesystem::path& glb, const PartMesh& mesh,
                                       const MeshFacts& facts) {
-    std::error_code problem;
-    std::filesystem::create_directories(glb.parent_path(), problem);
-    if (problem)
-        return WriteFailure{{glb.parent_path().string(), problem.message(), "a folder that can be made"},
-                            problem == std::errc::no_space_on_device};
+    if (std::optional<WriteFailure> failure = makeFolder(glb.parent_path()))
+        return failure;
     const std::string bytes = glbOf(mesh);
     if (std::optional<WriteFailure> failure = writeFile(glb, bytes))
         return failure;
     return writeFile(factsFileOf(glb), factsText({facts, sha256(bytes)}));
+}
+
+std::optional<WriteFailure> moveMesh(const std::filesystem::path& from, const std::filesystem::path& to) {
+    if (std::optional<WriteFailure> failure = makeFolder(to.parent_path()))
+        return failure;
+    std::error_code problem;
+    std::filesystem::rename(from, to, problem);
+    if (!problem)
+        std::filesystem::rename(factsFileOf(from), factsFileOf(to), problem);
+    if (problem)
+        return failureOf(to, problem);
+    return std::nullopt;
 }
 
 Result<MeshFacts> readMeshFacts(const std::filesystem::path& glb, std::string_view frame) {

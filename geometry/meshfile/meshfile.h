@@ -38,6 +38,9 @@ std::string contentKeyOf(std::string_view canonicalText);
 std::optional<WriteFailure> writeMesh(const std::filesystem::path& glb, const PartMesh& mesh,
                                       const MeshFacts& facts);
 
+/// Moves a mesh and its facts to another name in the same file system, over what is there.
+std::optional<WriteFailure> moveMesh(const std::filesystem::path& from, const std::filesystem::path& to);
+
 /// The facts beside `glb`, once the file there is the one that they were written with. `frame` is named in
 /// errors: the command that makes the meshes is `gapwise-shapes FRAME`.
 Result<MeshFacts> readMeshFacts(const std::filesystem::path& glb, std::string_view frame);

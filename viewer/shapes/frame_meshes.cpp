@@ -1,11 +1,14 @@
 #include "viewer/shapes/frame_meshes.h"
 
+#include "geometry/meshfile/meshfile.h"
 #include "viewer/shapes/workers.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <fmt/format.h>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <unistd.h>
 
 namespace gapwise {
 
@@ -53,8 +56,10 @@ public:
         const auto seconds = said.at("seconds").get<double>();
         triangles_ += triangles * pieces_[type.id];
         seconds_ += seconds;
-        const std::string time =
-            said.at("up_to_date").get<bool>() ? "up to date" : fmt::format("{:.2f} s", seconds);
+        const bool upToDate = said.at("up_to_date").get<bool>();
+        if (!upToDate)
+            made_.push_back(&type);
+        const std::string time = upToDate ? "up to date" : fmt::format("{:.2f} s", seconds);
         tell_.line(fmt::format("{:<{}}  {:>6} triangles  {:>9.6f} kg (stated {})  {}", type.id.text, widest_,
                                triangles, said.at("mass_kg").get<double>(), type.massKg, time));
     }
@@ -66,7 +71,14 @@ public:
                   error.at(2).get<std::string>()});
     }
 
+    /// Puts everything in place when nothing failed.
     int close() {
+        for (const PartType* type : made_) {
+            if (status_ != 0)
+                break;
+            if (const auto failure = moveMesh(glbOf(*type, order_.staging), glbOf(*type, order_.folder)))
+                fail(3, failure->error);
+        }
         if (status_ == 0)
             tell_.line(fmt::format("{}: {} part types, {} triangles a cartridge, {:.1f} s of work",
                                    frame_.id.text, frame_.types.size(), triangles_, seconds_));
@@ -78,6 +90,7 @@ private:
     const MeshOrder& order_;
     const MeshTelling& tell_;
     std::map<PartTypeId, std::size_t> pieces_{};
+    std::vector<const PartType*> made_{};
     std::size_t widest_ = 0;
     std::size_t triangles_ = 0;
     double seconds_ = 0.0;
@@ -89,9 +102,30 @@ private:
     }
 };
 
+/// Where the meshes wait; gone with this object.
+class StagingFolder {
+public:
+    /// Beside the folder, so that a rename is enough; its name is this process's own.
+    explicit StagingFolder(const std::filesystem::path& folder)
+        : path_{folder.parent_path() / fmt::format(".{}.{}", folder.filename().string(), ::getpid())} {}
+    StagingFolder(const StagingFolder&) = delete;
+    StagingFolder& operator=(const StagingFolder&) = delete;
+    ~StagingFolder() {
+        std::error_code ignored;
+        std::filesystem::remove_all(path_, ignored);
+    }
+    const std::filesystem::path& path() const { return path_; }
+
+private:
+    std::filesystem::path path_;
+};
+
 } // namespace
 
-int makeFrameMeshes(const Frame& frame, const MeshOrder& order, std::size_t jobs, const MeshTelling& tell) {
+int makeFrameMeshes(const Frame& frame, MeshOrder order, std::size_t jobs, const MeshTelling& tell) {
+    order.folder = std::filesystem::absolute(order.folder / "any").parent_path();
+    const StagingFolder staging{order.folder};
+    order.staging = staging.path();
     Tally tally{frame, order, tell};
     WorkPlan plan;
     plan.count = frame.types.size();

@@ -29,14 +29,17 @@ std::string contentKeyOf(const PartType& type, const Fineness& fineness) {
                                     fineness.angle.value, type.densityGPerCm3, canonicalText(type.shape)));
 }
 
+std::filesystem::path glbOf(const PartType& type, const std::filesystem::path& folder) {
+    return folder / (type.id.text + ".glb");
+}
+
 Result<MadeMesh> makePartMesh(const PartType& type, const MeshOrder& order, bool& cannotWrite) {
     const std::clock_t start = std::clock();
-    const std::filesystem::path glb = order.folder / (type.id.text + ".glb");
     const Fineness fineness = finenessOf(type.shape);
     const std::string key = contentKeyOf(type, fineness);
     const auto since = [&] { return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC; };
     if (!order.evenIfUpToDate) {
-        const Result<MeshFacts> there = readMeshFacts(glb, order.frame);
+        const Result<MeshFacts> there = readMeshFacts(glbOf(type, order.folder), order.frame);
         if (there && there->contentKey == key)
             return MadeMesh{there->triangles, there->massKg, since(), true};
     }
@@ -52,7 +55,7 @@ Result<MadeMesh> makePartMesh(const PartType& type, const MeshOrder& order, bool
                           .centreMm = solid.centreMm,
                           .bounds = solid.bounds,
                           .triangles = solid.triangles};
-    if (const auto failure = writeMesh(glb, part->mesh, facts)) {
+    if (const auto failure = writeMesh(glbOf(type, order.staging), part->mesh, facts)) {
         cannotWrite = true;
         return failure->error;
     }

@@ -10,11 +10,12 @@
 
 namespace gapwise {
 
-/// Where the meshes of a frame go, and how fine they are.
+/// Where the meshes of a frame go.
 struct MeshOrder {
-    std::string frame{};            ///< As it was named on the command line.
-    std::string frameFile{};        ///< For errors.
-    std::filesystem::path folder{}; ///< One `<type>.glb` and `<type>.json` a part type.
+    std::string frame{};             ///< As it was named on the command line.
+    std::string frameFile{};         ///< For errors.
+    std::filesystem::path folder{};  ///< One `<type>.glb` and `<type>.json` a part type.
+    std::filesystem::path staging{}; ///< Beside it: what is made waits here until all of it is.
     bool evenIfUpToDate = false;
 };
 
@@ -32,8 +33,10 @@ Fineness finenessOf(const Shape& shape);
 /// Everything that the mesh and its facts come from, as one key.
 std::string contentKeyOf(const PartType& type, const Fineness& fineness);
 
-/// Makes the mesh of one part type and writes it, unless the one that is there has the same content key.
-/// `cannotWrite` tells a place that cannot be written from a shape that cannot be built.
+std::filesystem::path glbOf(const PartType& type, const std::filesystem::path& folder);
+
+/// Makes the mesh of one part type in the staging folder, unless the one that lies in the folder has the same
+/// content key. `cannotWrite` tells a place that cannot be written from a shape that cannot be built.
 Result<MadeMesh> makePartMesh(const PartType& type, const MeshOrder& order, bool& cannotWrite);
 
 } // namespace gapwise
