@@ -5,6 +5,8 @@
 
 #include <cstdlib>
 #include <fstream>
+#include <string>
+#include <unistd.h>
 
 namespace gapwise {
 
@@ -33,7 +35,7 @@ protected:
     }
     fs::path share() const { return root_ / "share" / "gapwise"; }
 
-    fs::path root_ = fs::canonical(testing::TempDir()) / "installed";
+    fs::path root_ = fs::canonical(testing::TempDir()) / ("installed-" + std::to_string(::getpid()));
 };
 
 } // namespace
