@@ -1,5 +1,7 @@
 #include "viewer/command/command_line.h"
 
+#include "viewer/command/window_program.h"
+
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
@@ -24,10 +26,9 @@ constexpr const char* kClockExample =
     "Example: 3:00 from the compressor side; the turbine end is up, the drain at 9:00:\n"
     "  gapwise clock 3:00 --from compressor --up turbine --drain 9:00";
 
-constexpr const char* kWindowCommands =
-    "Commands of the window program (each with a help of its own):\n"
-    "  open                        Open a frame or a build in the window\n"
-    "  render                      Draw a frame or a build to a picture, no display needed\n";
+constexpr const char* kWindowCommands = "Commands of the window program (each with a help of its own):\n"
+                                        "  [open] [FRAME or BUILD]     Open the window\n"
+                                        "  render FRAME or BUILD       Draw a picture, no display needed\n";
 
 /// Everything that a command line may set.
 struct Typed {
@@ -164,10 +165,11 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     app.set_version_flag("--version", std::string{"gapwise "} + GAPWISE_VERSION, "Print the version");
     app.allow_extras();
     app.require_subcommand(0, 1);
-    app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
     addCheck(app, typed);
     addClock(app, typed);
     addFrame(app, typed);
+    // Last, or the commands would take it over.
+    app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
     try {
         app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});
     } catch (const CLI::CallForHelp&) {
@@ -182,6 +184,19 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     return requestOf(app, typed);
 }
 
+bool isCommand(std::string_view word) {
+    return word == "check" || word == "clock" || word == "frame" || word.starts_with('-');
+}
+
+/// A frame or a file in the place of a command is opened.
+bool namesADocument(const std::string& word) {
+    std::error_code ignored;
+    if (std::filesystem::exists(word, ignored))
+        return true;
+    const Result<DataFolder> data = findDataFolder(runningProgram());
+    return data && isBundledFrame(*data, word);
+}
+
 } // namespace
 
 Format formatOf(const std::vector<std::string>& arguments) {
@@ -193,7 +208,11 @@ std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& 
         return WindowRequest{{"open"}};
     if (arguments.front() == "open" || arguments.front() == "render")
         return WindowRequest{arguments};
-    return parseCommand(arguments);
+    if (isCommand(arguments.front()) || !namesADocument(arguments.front()))
+        return parseCommand(arguments);
+    WindowRequest open{{"open"}};
+    open.arguments.insert(open.arguments.end(), arguments.begin(), arguments.end());
+    return open;
 }
 
 } // namespace gapwise

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include <filesystem>
+#include <sstream>
 
 namespace gapwise::test {
 
@@ -14,7 +15,7 @@ using Json = nlohmann::json;
 TEST(Program, HelpNamesEveryCommand) {
     const Ended ended = gapwise({"--help"});
     EXPECT_EQ(ended.status, 0);
-    for (const char* word : {"clock", "open", "render", "Exit status"})
+    for (const char* word : {"check", "clock", "frame", "open", "render", "Exit status"})
         EXPECT_THAT(ended.out, HasSubstr(word));
     EXPECT_THAT(ended.err, IsEmpty());
 }
@@ -27,7 +28,10 @@ TEST(Program, HelpOfACommandNamesItsOptions) {
 }
 
 TEST(Program, HelpFitsOneHundredColumns) {
-    for (const auto& arguments : std::vector<std::vector<std::string>>{{"--help"}, {"clock", "--help"}}) {
+    const std::vector<std::vector<std::string>> commands{{},        {"check"},          {"clock"},
+                                                         {"frame"}, {"frame", "check"}, {"frame", "show"}};
+    for (std::vector<std::string> arguments : commands) {
+        arguments.emplace_back("--help");
         std::istringstream lines(gapwise(arguments).out);
         for (std::string line; std::getline(lines, line);)
             EXPECT_LE(line.size(), 100U) << line;
@@ -88,6 +92,9 @@ protected:
     Ended run(std::vector<std::string> arguments) const {
         return runProgram(folder_.path("gapwise"), {.arguments = std::move(arguments)});
     }
+    void put(const std::string& name, const std::string& script) const {
+        std::filesystem::permissions(folder_.write(name, script), std::filesystem::perms::owner_all);
+    }
     std::string beside(const std::string& name) const { return folder_.path(name); }
 
 private:
@@ -95,13 +102,23 @@ private:
 };
 
 TEST_F(LonelyProgram, NamesTheMissingWindowProgram) {
-    for (const auto& arguments :
-         std::vector<std::vector<std::string>>{{}, {"open"}, {"render", "alder-72", "--out", "never.png"}}) {
+    for (const auto& arguments : std::vector<std::vector<std::string>>{
+             {}, {"open"}, {"render", "alder-72", "--out", "never.png"}, {beside("gapwise")}}) {
         const Ended ended = run(arguments);
         EXPECT_EQ(ended.status, 3);
         EXPECT_THAT(ended.err, HasSubstr(beside("gapwise-window") + ": found No such file"));
         EXPECT_THAT(ended.out, IsEmpty());
     }
+}
+
+// A program of the same name that only tells what it was given.
+TEST_F(LonelyProgram, HandsItsArgumentsAndItsStatusToTheWindowProgram) {
+    put("gapwise-window", "#!/bin/sh\nprintf '<%s>' \"$@\"\nexit 7\n");
+    const Ended render = run({"render", "alder-72", "--out", "a b.png", "--json"});
+    EXPECT_EQ(render.status, 7);
+    EXPECT_EQ(render.out, "<render><alder-72><--out><a b.png><--json>");
+    EXPECT_EQ(run({}).out, "<open>");
+    EXPECT_EQ(run({beside("gapwise")}).out, "<open><" + beside("gapwise") + ">");
 }
 
 TEST_F(LonelyProgram, StillKnowsItsClocks) {
