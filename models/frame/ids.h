@@ -2,6 +2,7 @@
 
 #include <compare>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace gapwise {
@@ -28,6 +29,12 @@ using StepId = Id<struct StepKind>;       ///< `S13`
 /// `seat-` and the id of the part meant for it.
 inline SeatId seatOf(const PartId& part) {
     return SeatId{"seat-" + part.text};
+}
+
+/// The part that a seat is meant for.
+inline PartId partMeantFor(const SeatId& seat) {
+    constexpr std::string_view kPrefix = "seat-";
+    return PartId{seat.text.starts_with(kPrefix) ? seat.text.substr(kPrefix.size()) : seat.text};
 }
 
 } // namespace gapwise

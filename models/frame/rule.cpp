@@ -6,16 +6,6 @@
 
 namespace gapwise {
 
-namespace {
-
-/// The part that a seat is meant for.
-PartId partOfSeat(const SeatId& seat) {
-    constexpr std::string_view kPrefix = "seat-";
-    return PartId{seat.text.starts_with(kPrefix) ? seat.text.substr(kPrefix.size()) : seat.text};
-}
-
-} // namespace
-
 std::string_view kindOf(const Rule& rule) {
     // In the order of RuleDemand.
     constexpr std::array<std::string_view, std::variant_size_v<RuleDemand>> kKinds{
@@ -26,8 +16,8 @@ std::string_view kindOf(const Rule& rule) {
 std::vector<PartId> partsOf(const Rule& rule) {
     using Parts = std::vector<PartId>;
     return std::visit(Overloaded{[](const GapsApartRule& r) { return Parts{r.first, r.second}; },
-                                 [](const JointRule& r) { return Parts{partOfSeat(r.seat)}; },
-                                 [](const SeatRule& r) { return Parts{partOfSeat(r.seat)}; },
+                                 [](const JointRule& r) { return Parts{partMeantFor(r.seat)}; },
+                                 [](const SeatRule& r) { return Parts{partMeantFor(r.seat)}; },
                                  [](const MatchMarksRule& r) { return r.parts; },
                                  [](const auto& r) { return Parts{r.part}; }},
                       rule.demand);

@@ -1,0 +1,151 @@
+#include "viewer/picture/render_command.h"
+
+#include "geometry/base/write_file.h"
+#include "models/build/read_build.h"
+#include "models/frame/notice.h"
+#include "models/json/document.h"
+#include "viewer/picture/png_file.h"
+#include "viewer/render/offscreen.h"
+#include "viewer/scene/assembled_build.h"
+#include "viewer/scene/read_meshes.h"
+
+#include <fmt/format.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace gapwise {
+
+namespace {
+
+/// What is shown: a build with its frame, or a frame as its rules want it.
+struct Subject {
+    BuildSheet sheet{};
+    bool isBuild = false;
+};
+
+bool isBundled(const DataFolder& data, const std::string& source) {
+    const std::vector<std::string> frames = bundledFrames(data);
+    return std::find(frames.begin(), frames.end(), source) != frames.end();
+}
+
+Result<Subject> subjectOf(Result<Frame> frame) {
+    if (!frame)
+        return frame.errors();
+    Build build = assembledBuild(*frame);
+    return Subject{.sheet = {.frame = std::move(frame).value(), .build = std::move(build)}};
+}
+
+/// Reads a frame by id, or whichever of the two a file says it is.
+Result<Subject> readSubject(const DataFolder& data, const std::string& source) {
+    if (isBundled(data, source))
+        return subjectOf(readFrame(data, source));
+    const auto text = readText(source);
+    if (!text)
+        return text.errors();
+    const auto document = parseJson(*text, source);
+    if (!document)
+        return document.errors();
+    const bool isFrame = document->is_object() && document->contains("format") &&
+                         document->at("format").is_string() &&
+                         document->at("format").get<std::string>().starts_with("gapwise.frame/");
+    if (isFrame)
+        return subjectOf(parseFrame(data, *text, source));
+    auto sheet = parseBuildSheet(data, *text, source);
+    if (!sheet)
+        return sheet.errors();
+    return Subject{.sheet = std::move(sheet).value(), .isBuild = true};
+}
+
+std::string sentenceOf(const RenderPlan& plan) {
+    std::string how;
+    if (plan.explode > 0.0)
+        how += plan.explode < 1.0 ? fmt::format(" · pulled apart by {:.0f} %", plan.explode * 100.0)
+                                  : " · pulled apart in reverse order of assembly";
+    if (plan.section)
+        how += " · cut along the shaft through inlet and drain";
+    return how;
+}
+
+std::string variantWords(const Frame& frame) {
+    std::string words = frame.variant;
+    std::replace(words.begin(), words.end(), '_', ' ');
+    return words;
+}
+
+std::string captionOf(const Subject& subject, const RenderRequest& request, const RenderPlan& plan) {
+    const Frame& frame = subject.sheet.frame;
+    std::string caption = frame.name;
+    if (caption.find(frame.variant) == std::string::npos)
+        caption += ", " + variantWords(frame);
+    if (subject.isBuild)
+        caption += fmt::format(
+            " · build {}", request.source == "-" ? std::string{"from standard input"}
+                                                 : std::filesystem::path{request.source}.filename().string());
+    else
+        caption += " · as the rules want it";
+    return caption + sentenceOf(plan);
+}
+
+std::string reportOf(const Frame& frame, const RenderRequest& request, const RenderPlan& plan,
+                     Format format) {
+    if (format == Format::Json)
+        return nlohmann::ordered_json{{"file", request.out},
+                                      {"width", plan.size.width},
+                                      {"height", plan.size.height},
+                                      {"frame", frame.id.text},
+                                      {"notice", noticeOf(frame)}}
+                   .dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) +
+               "\n";
+    const std::string notice{noticeOf(frame)};
+    return fmt::format("{}: {}, {} × {} pixels\n{}", request.out, frame.name, plan.size.width,
+                       plan.size.height, notice.empty() ? "" : notice + "\n");
+}
+
+Result<Image> draw(const Subject& subject, const Meshes& meshes, const RenderPlan& plan,
+                   const std::string& caption) {
+    const Frame& frame = subject.sheet.frame;
+    const Build& build = subject.sheet.build;
+    const Checked checked = checkBuild(frame, build, {});
+    const Scene scene = sceneOf(frame, build, meshes,
+                                {.explode = plan.explode,
+                                 .section = plan.section ? std::optional{SectionPlane{}} : std::nullopt,
+                                 .checked = subject.isBuild ? &checked : nullptr});
+    const auto context = OffscreenContext::make();
+    if (!context)
+        return context.errors();
+    auto renderer = Renderer::make();
+    if (!renderer)
+        return renderer.errors();
+    return finishedPicture(
+        renderer.value(), scene,
+        {.size = plan.size, .look = plan.look, .subject = caption, .notice = std::string{noticeOf(frame)}});
+}
+
+} // namespace
+
+Outcome renderCommand(const RenderRequest& request, Format format, const std::filesystem::path& program) {
+    const auto plan = planOf(request);
+    if (!plan)
+        return misused("gapwise render", plan.errors());
+    const auto data = findDataFolder(program);
+    if (!data)
+        return failed(ExitStatus::BadInput, data.errors());
+    const auto subject = readSubject(*data, request.source);
+    if (!subject)
+        return failed(ExitStatus::BadInput, subject.errors());
+    const auto meshes = readMeshes(*data, subject->sheet.frame);
+    if (!meshes)
+        return failed(ExitStatus::BadInput, meshes.errors());
+    const auto image = draw(*subject, *meshes, *plan, captionOf(*subject, request, *plan));
+    if (!image)
+        return failed(ExitStatus::CannotNow, image.errors());
+    const auto png = pngOf(*image);
+    if (!png)
+        return failed(ExitStatus::CannotNow, png.errors());
+    if (const auto trouble = writeFile(request.out, *png))
+        return failed(trouble->diskFull ? ExitStatus::CannotNow : ExitStatus::BadInput, {trouble->error});
+    return {.text = reportOf(subject->sheet.frame, request, *plan, format)};
+}
+
+} // namespace gapwise

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "geometry/base/result.h"
+#include "viewer/render/gl_objects.h"
+
+namespace gapwise {
+
+/// Where samples are drawn: colour, kind (normal and part, for outlines) and depth, all readable as textures.
+struct SampleTarget {
+    gl::Framebuffer frame{};
+    gl::Texture colour{};
+    gl::Texture kind{};
+    gl::Texture depth{};
+    int width = 0;
+    int height = 0;
+};
+
+/// Where one colour goes.
+struct ColourTarget {
+    gl::Framebuffer frame{};
+    gl::Texture colour{};
+    int width = 0;
+    int height = 0;
+};
+
+enum class ColourFormat { Picture, Shade }; ///< Four channels, or one.
+
+/// Errors when the driver lacks the memory.
+Result<SampleTarget> makeSampleTarget(int width, int height);
+Result<ColourTarget> makeColourTarget(int width, int height, ColourFormat format);
+
+} // namespace gapwise

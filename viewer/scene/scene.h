@@ -1,0 +1,87 @@
+#pragma once
+
+/// What a picture of a cartridge consists of, with no word of how it is drawn: posed parts with their tints
+/// and states, a camera, texts anchored in space. Pictures on disk and the window draw the same scene.
+
+#include "geometry/datum/datum.h"
+#include "geometry/mesh/mesh.h"
+#include "models/frame/ids.h"
+#include "viewer/scene/camera.h"
+
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace gapwise {
+
+/// A colour as it is shown: sRGB, each part in [0, 1].
+struct Colour {
+    double red = 0.0;
+    double green = 0.0;
+    double blue = 0.0;
+    bool operator==(const Colour&) const = default;
+};
+
+/// What one item is drawn with, in the part's own axes.
+struct DrawnMesh {
+    PartMesh body{};        ///< What the section leaves, or all of it.
+    TriangleMesh caps{};    ///< The cut faces of a section.
+    EdgeLines cutOutline{}; ///< The borders of the cut faces.
+};
+
+/// How an item stands out. State is never colour alone: a label with a sign and a word goes with it.
+enum class ItemState {
+    Plain,
+    NotKnown, ///< Its clock or its face is not known: drawn striped, at an angle that means nothing.
+    Broken    ///< A rule about it is broken.
+};
+
+/// Hatching of an item's cut faces, told apart from its neighbours'.
+struct Hatch {
+    Degrees angle{45.0};  ///< Counter-clockwise from the shaft, in the plane of the section.
+    double spacing = 1.0; ///< In units of the picture's usual spacing.
+};
+
+/// One part as it is drawn.
+struct SceneItem {
+    PartId part{};
+    SeatId seat{}; ///< Where it sits, which need not be the seat meant for it.
+    std::shared_ptr<const DrawnMesh>
+        mesh{};            ///< Shared by parts of one type, and with what keeps it on the GPU.
+    Pose pose{};           ///< Where it sits when assembled.
+    double pulledMm = 0.0; ///< Along the shaft, positive toward the compressor.
+    Colour tint{};
+    ItemState state = ItemState::Plain;
+    Hatch hatch{};
+
+    /// Where it is drawn: the pose, pulled along the shaft.
+    Pose drawnPose() const;
+};
+
+/// A text that belongs to a point in space.
+struct SceneLabel {
+    enum class Kind {
+        End,      ///< The name of an end: TURBINE or COMPRESSOR, beyond the last part.
+        Port,     ///< `inlet` or `drain`, at its pad.
+        Part,     ///< The id of a part.
+        Broken,   ///< A part with a broken rule.
+        NotKnown, ///< A part of which something is not known.
+    };
+    Kind kind = Kind::Part;
+    std::string text{};
+    Vec3 anchor{}; ///< In the datum axes, in mm.
+};
+
+struct Scene {
+    std::vector<SceneItem> items{};
+    std::vector<SceneLabel> labels{};
+    bool section = false;
+
+    /// The item of a part; null when it is not shown.
+    const SceneItem* item(const PartId& part) const;
+
+    /// Every corner of every drawn mesh, in the datum axes; empty when nothing is shown.
+    std::vector<Vec3> points() const;
+};
+
+} // namespace gapwise

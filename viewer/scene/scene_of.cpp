@@ -1,0 +1,191 @@
+#include "viewer/scene/scene_of.h"
+
+#include "viewer/scene/explosion.h"
+#include "viewer/scene/scene_labels.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <random>
+
+namespace gapwise {
+
+namespace {
+
+/// The gap between neighbours that are pulled apart, in shares of the length of all parts in a row.
+constexpr double kPullGapShare = 0.01;
+
+/// An angle that means nothing, the same for one part and one seed on every machine.
+Degrees seededAngle(const PartId& part, std::uint32_t seed) {
+    std::seed_seq numbers(part.text.begin(), part.text.end());
+    std::array<std::uint32_t, 1> word{};
+    numbers.generate(word.begin(), word.end());
+    std::minstd_rand random{word.front() ^ (seed * 2654435761U)};
+    random.discard(8);
+    return Degrees{static_cast<double>(random() % 360U)};
+}
+
+/// Makes the items of one scene.
+class ItemMaker {
+public:
+    ItemMaker(const Frame& frame, const Build& build, const SceneOptions& options)
+        : frame_{frame}, build_{build}, options_{options} {}
+
+    SceneItem housing() const {
+        const Seat* seat = frame_.seat(seatOf(frame_.housing));
+        return {.part = frame_.housing,
+                .seat = seatOf(frame_.housing),
+                .pose = poseOf(Seated{.stationMm = seat ? seat->zMm : 0.0})};
+    }
+
+    SceneItem seated(const Seating& seating) const {
+        const Seat* seat = frame_.seat(seating.seat);
+        const PartType* type = frame_.typeOf(seating.part);
+        const HousingClock clock = housingClockOf(frame_, build_, seating.seat);
+        const bool hasIndex = type && type->index != IndexKind::None;
+        const bool hasFace = type && type->face != FaceKind::None;
+        const Clock meaningless = Clock::seenFrom(
+            Side::Compressor, hasIndex ? seededAngle(seating.part, options_.seed) : Degrees{0.0});
+        const Seated sits{.index = clock.index.value_or(meaningless),
+                          .referenceFaceLooks = seating.referenceFaceLooks.value_or(Side::Compressor),
+                          .stationMm = seat ? seat->zMm : 0.0};
+        const bool known = (clock.index || !hasIndex) && (seating.referenceFaceLooks || !hasFace);
+        return {.part = seating.part,
+                .seat = seating.seat,
+                .pose = poseOf(sits),
+                .state = known ? ItemState::Plain : ItemState::NotKnown};
+    }
+
+private:
+    const Frame& frame_;
+    const Build& build_;
+    const SceneOptions& options_;
+};
+
+bool isBroken(const Checked* checked, const PartId& part) {
+    return checked && std::any_of(checked->findings.begin(), checked->findings.end(), [&](const Finding& f) {
+               return f.verdict.state == RuleState::Broken &&
+                      std::find(f.verdict.parts.begin(), f.verdict.parts.end(), part) !=
+                          f.verdict.parts.end();
+           });
+}
+
+/// Neighbours are hatched the other way, parts of a kind of neighbourhood more densely.
+Hatch hatchOf(std::size_t place) {
+    constexpr std::array<double, 3> kSpacings{1.0, 0.7, 1.35};
+    return {.angle = Degrees{place % 2 == 0 ? 45.0 : 135.0}, .spacing = kSpacings[place % kSpacings.size()]};
+}
+
+void addItem(Scene& scene, SceneItem item, const Frame& frame, const Meshes& meshes) {
+    const PartType* type = frame.typeOf(item.part);
+    const auto mesh = type ? meshes.find(type->id) : meshes.end();
+    if (mesh == meshes.end())
+        return;
+    item.mesh = mesh->second;
+    item.tint = tintOf(type->tint);
+    item.hatch = hatchOf(scene.items.size());
+    scene.items.push_back(std::move(item));
+}
+
+/// What an item covers along the shaft as it is seen from a little off square, assembled.
+Span coverOf(const SceneItem& item) {
+    const double slope = std::tan(radians(kPulledApartSeenFrom));
+    Span cover{1e300, -1e300};
+    for (const Vec3& own : item.mesh->body.faces.positions) {
+        const Vec3 p = item.pose.point(own);
+        const double sweep = slope * std::hypot(p.x, p.y);
+        cover = {std::min(cover.from, p.z - sweep), std::max(cover.to, p.z + sweep)};
+    }
+    return cover;
+}
+
+/// The end of a carrier over which a part goes on: the one where it is slimmer beyond the part.
+std::optional<Side> slimmerEnd(const SceneItem& carrier, double zMm) {
+    double towardTurbine = 0.0;
+    double towardCompressor = 0.0;
+    for (const Vec3& own : carrier.mesh->body.faces.positions) {
+        const Vec3 p = carrier.pose.point(own);
+        double& widest = p.z < zMm ? towardTurbine : towardCompressor;
+        widest = std::max(widest, std::hypot(p.x, p.y));
+    }
+    if (towardTurbine == towardCompressor)
+        return std::nullopt;
+    return towardTurbine < towardCompressor ? Side::Turbine : Side::Compressor;
+}
+
+/// Over which end of its carrier a part goes, where the carrier is shown.
+std::optional<Side> benchEntryOf(const Scene& scene, const Seat* seat, double zMm) {
+    if (!seat || seat->carriers.empty())
+        return std::nullopt;
+    const SeatId carrier = seatOf(seat->carriers.front().part);
+    const auto found = std::find_if(scene.items.begin(), scene.items.end(),
+                                    [&](const SceneItem& item) { return item.seat == carrier; });
+    return found == scene.items.end() ? std::nullopt : slimmerEnd(*found, zMm);
+}
+
+void pullApart(Scene& scene, const Frame& frame, double explode) {
+    std::map<PartId, Span> covers;
+    std::vector<PulledPart> parts;
+    double length = 0.0;
+    for (const SceneItem& item : scene.items) {
+        if (item.mesh->body.faces.positions.empty())
+            continue;
+        const Span cover = covers[item.part] = coverOf(item);
+        length += cover.length();
+        parts.push_back({.part = item.part,
+                         .seat = item.seat,
+                         .zMm = cover.middle(),
+                         .benchEntry = benchEntryOf(scene, frame.seat(item.seat), cover.middle())});
+    }
+    std::vector<AxialReach> reaches;
+    for (const PartId& part : pulledApartOrder(frame, parts))
+        reaches.push_back({part, covers.at(part)});
+    const bool hasHousing = covers.contains(frame.housing);
+    const auto moves = pulls(reaches, hasHousing ? frame.housing : PartId{}, kPullGapShare * length);
+    for (SceneItem& item : scene.items)
+        if (const auto move = moves.find(item.part); move != moves.end())
+            item.pulledMm = explode * move->second;
+}
+
+void cutItems(Scene& scene, const SectionPlane& plane) {
+    scene.section = true;
+    for (SceneItem& item : scene.items)
+        item.mesh = std::make_shared<const DrawnMesh>(cutMesh(item.mesh->body, inPartAxes(plane, item.pose)));
+}
+
+} // namespace
+
+Colour tintOf(std::string_view name) {
+    struct Named {
+        std::string_view name;
+        Colour colour;
+    };
+    constexpr std::array<Named, 6> kTints{
+        Named{"housing", {0.74, 0.76, 0.77}},   Named{"steel", {0.78, 0.82, 0.86}},
+        Named{"bronze", {0.84, 0.69, 0.45}},    Named{"ring", {0.52, 0.58, 0.65}},
+        Named{"aluminium", {0.86, 0.87, 0.87}}, Named{"hot", {0.75, 0.69, 0.64}}};
+    const auto found =
+        std::find_if(kTints.begin(), kTints.end(), [&](const Named& tint) { return tint.name == name; });
+    return found == kTints.end() ? kTints[1].colour : found->colour;
+}
+
+Scene sceneOf(const Frame& frame, const Build& build, const Meshes& meshes, const SceneOptions& options) {
+    const ItemMaker maker{frame, build, options};
+    Scene scene;
+    addItem(scene, maker.housing(), frame, meshes);
+    for (const Seating& seating : build.seatings)
+        if (seating.seat != seatOf(frame.housing))
+            addItem(scene, maker.seated(seating), frame, meshes);
+    for (SceneItem& item : scene.items)
+        if (isBroken(options.checked, item.part))
+            item.state = ItemState::Broken;
+    if (options.explode > 0.0)
+        pullApart(scene, frame, options.explode);
+    if (options.section)
+        cutItems(scene, *options.section);
+    scene.labels = labelsOf(
+        frame, scene, {.partIds = options.explode > 0.0 || options.section, .checked = options.checked});
+    return scene;
+}
+
+} // namespace gapwise
