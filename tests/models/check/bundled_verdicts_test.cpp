@@ -101,6 +101,23 @@ TEST_P(BundledVerdicts, EveryRingAttitudeDegreeAndFace) {
     EXPECT_GT(found.explained(), 360);
 }
 
+TEST_P(BundledVerdicts, EveryDegreeAndViewInWhichARingWasSet) {
+    Bundled bundled{GetParam()};
+    const std::vector<std::string> parts = turnableIn(bundled.frame);
+    std::erase_if(bundled.frame.rules, [](const Rule& rule) { return !printedClockOf(rule); });
+    Bench bench = goodBench(bundled.frame);
+    Disagreements found;
+    for (const auto& view : viewsToTry()) {
+        for (const std::string& part : parts)
+            bench.of(part)->setIn = view;
+        for (int degree = 0; degree < 360; ++degree) {
+            turnAll(bench, parts, degree);
+            found.compare(bundled.asked(bench));
+        }
+    }
+    EXPECT_TRUE(found.none());
+}
+
 TEST_P(BundledVerdicts, AsItsRulesPrintItEverythingHolds) {
     const Bundled bundled{GetParam()};
     const Bench bench = goodBench(bundled.frame);

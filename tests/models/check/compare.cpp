@@ -61,6 +61,14 @@ std::string namesOf(const std::vector<Mistake>& mistakes) {
     return names.empty() ? "-" : names;
 }
 
+std::vector<std::optional<Shown>> viewsToTry() {
+    std::vector<std::optional<Shown>> all{std::nullopt};
+    for (const Side side : {Side::Compressor, Side::Turbine})
+        for (const double top : {0.0, 90.0, 180.0, 270.0, 105.0, 106.0, 165.0, 196.0, 37.0, 350.0})
+            all.push_back(Shown{side, top});
+    return all;
+}
+
 Frame bundledFrame(const std::string& id) {
     return readOrThrow(id);
 }

@@ -39,6 +39,10 @@ private:
 /// `mirrored_view other_end_rule`, or `-` for none.
 std::string namesOf(const std::vector<Mistake>& mistakes);
 
+/// Views in which a part may have been set: not known; each side with the top on the quarters, off them by
+/// just as much as a view may be and still name its mistake, by a little more, and quite askew.
+std::vector<std::optional<Shown>> viewsToTry();
+
 /// The data beside the tests: schema and bundled frames.
 Frame bundledFrame(const std::string& id);
 

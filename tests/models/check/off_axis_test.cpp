@@ -14,16 +14,6 @@ namespace {
 
 constexpr std::array<const char*, 6> kTurnable{"SR-TI", "SR-TO", "SR-CI", "SR-CO", "THRUST", "DEFLECTOR"};
 
-/// Views in which a part may have been set: not known; each side with the top on the quarters, a little off
-/// them within and beyond what a view may be off and still name its mistake, and quite askew.
-std::vector<std::optional<Shown>> settings() {
-    std::vector<std::optional<Shown>> all{std::nullopt};
-    for (const Side side : {Side::Compressor, Side::Turbine})
-        for (const double top : {0.0, 90.0, 180.0, 270.0, 170.0, 196.0, 75.0, 37.0, 350.0})
-            all.push_back(Shown{side, top});
-    return all;
-}
-
 std::vector<std::optional<Lying>> attitudes() {
     std::vector<std::optional<Lying>> all{std::nullopt};
     for (const double drain : {180.0, 0.0, 90.0, 307.0}) {
@@ -66,7 +56,7 @@ protected:
 
 TEST_F(OffAxis, EveryPartViewDegreeAndFace) {
     Disagreements found;
-    for (const auto& setting : settings()) {
+    for (const auto& setting : viewsToTry()) {
         setAllIn(setting);
         for (const Side face : {Side::Compressor, Side::Turbine}) {
             faceAll(face);
@@ -77,7 +67,7 @@ TEST_F(OffAxis, EveryPartViewDegreeAndFace) {
         }
     }
     EXPECT_TRUE(found.none());
-    EXPECT_GT(found.explained(), 19 * 2 * 360 * 5);
+    EXPECT_GT(found.explained(), 21 * 2 * 360 * 5);
 }
 
 TEST_F(OffAxis, EveryPartAttitudeDegreeAndSide) {
@@ -111,12 +101,13 @@ TEST_F(OffAxis, EveryMistakeHasClocksOfItsOwn) {
 
 TEST_F(OffAxis, SomeClocksHaveTwoMistakesAndSomeNone) {
     EXPECT_EQ(mistakesAt("SR-CI", 292.0), (std::vector{Mistake::OtherEndRule, Mistake::QuarterTurn}));
+    EXPECT_EQ(mistakesAt("SR-CI", 276.0), (std::vector{Mistake::OtherEndRule, Mistake::OtherVariantRule}));
     EXPECT_TRUE(mistakesAt("SR-CI", 180.0).empty());
 }
 
 TEST_F(OffAxis, AsPrintedIsReached) {
     int asPrinted = 0;
-    for (const auto& setting : settings())
+    for (const auto& setting : viewsToTry())
         for (int degree = 0; degree < 360; ++degree) {
             setAllIn(setting);
             turnAll(degree, Side::Compressor);
@@ -127,7 +118,7 @@ TEST_F(OffAxis, AsPrintedIsReached) {
             }
         }
     EXPECT_GT(asPrinted,
-              16 * 4 * 19); // Nearly every foreign view reads the printed number on its 21 degrees.
+              18 * 4 * 19); // Nearly every foreign view reads the printed number on its 21 degrees.
 }
 
 } // namespace gapwise::oracle
