@@ -121,15 +121,25 @@ become_root() { # PACKAGE...
 as root, then start this script again."
 }
 
+try_install() { # PACKAGE...
+    watched "$work/apt-install.log" apt --no-install-recommends install "$@" && return 0
+    # A set-up that was stopped half-way leaves dpkg waiting for this.
+    grep -q 'dpkg --configure -a' "$work/apt-install.log" || return 1
+    say 'Finishing an interrupted installation (dpkg --configure -a).'
+    # shellcheck disable=SC2086 # as_root is empty or a command
+    watched "$work/dpkg-configure.log" $as_root env DEBIAN_FRONTEND=noninteractive LC_ALL=C.UTF-8 dpkg --configure -a
+    watched "$work/apt-install.log" apt --no-install-recommends install "$@"
+}
+
 install_packages() { # PACKAGE...
     become_root "$@"
     say "Installing $# Debian packages and what they need:"
     printf '%s\n' "$*" | fold -s -w 100 | sed 's/^/  /' >&2
     refreshed=''
     apt -s --no-install-recommends install "$@" >/dev/null 2>&1 || refresh_lists || true
-    watched "$work/apt-install.log" apt --no-install-recommends install "$@" && return 0
+    try_install "$@" && return 0
     # The lists may be older than the archive.
-    refresh_lists && watched "$work/apt-install.log" apt --no-install-recommends install "$@" && return 0
+    refresh_lists && try_install "$@" && return 0
     name_failed_packages "$@"
 }
 

@@ -40,6 +40,10 @@ done
 [ -n "$simulated" ] || echo "apt-get $verb$wanted" >>"$machine/calls"
 [ "$verb" != update ] || { : >"$machine/lists"; exit 0; }
 [ -e "$machine/lists" ] || exit 100
+[ -n "$simulated" ] || [ ! -e "$machine/interrupted" ] || {
+    echo "E: dpkg was interrupted, you must manually run 'dpkg --configure -a' to correct the problem."
+    exit 100
+}
 for package in $wanted; do
     [ "$package" != libbroken-dev ] || { echo 'E: Unable to locate package libbroken-dev'; exit 100; }
 done
@@ -104,6 +108,19 @@ names_the_package_that_failed() {
     expect "it gives the installer's reason" grep -q 'E: Unable to locate package libbroken-dev' "$machine/said"
     setup need_packages "$machine/list"
     expect 'the next start does not take it for done' [ $? -eq 3 ]
+}
+
+finishes_an_interrupted_installation() {
+    : >"$machine/lists"
+    : >"$machine/interrupted"
+    plays dpkg <<'END'
+echo "dpkg $*" >>"$machine/calls"
+rm "$machine/interrupted"
+END
+    setup need_packages "$machine/list"
+    expect 'it succeeds' [ $? -eq 0 ]
+    expect 'what was begun is finished' calls '^dpkg --configure -a$' 1
+    expect 'the package is installed' grep -qx libtext-dev "$machine/installed"
 }
 
 prints_the_one_line_without_root() {
