@@ -4,10 +4,12 @@
 #include <nlohmann/json.hpp>
 
 #include <cerrno>
+#include <charconv>
 #include <csignal>
 #include <cstdio>
 #include <cstring>
 #include <string_view>
+#include <utility>
 
 namespace gapwise {
 
@@ -34,24 +36,45 @@ void writeErrors(const Outcome& outcome) {
     std::fwrite(text.data(), 1, text.size(), stderr);
 }
 
+/// Cuts `:12` off the end; nothing, and `text` as it was, where no number stands there.
+std::optional<int> takeNumber(std::string& text) {
+    const std::size_t colon = text.rfind(':');
+    if (colon == std::string::npos)
+        return std::nullopt;
+    int number = 0;
+    const char* const end = text.data() + text.size();
+    const auto [stop, code] = std::from_chars(text.data() + colon + 1, end, number);
+    if (code != std::errc{} || stop != end)
+        return std::nullopt;
+    text.erase(colon);
+    return number;
+}
+
 } // namespace
 
 ErrorPlace placeOf(const Error& error) {
-    const std::size_t hash = error.where.rfind("#/");
-    if (hash == std::string::npos)
-        return {.file = error.where, .pointer = {}};
-    return {.file = error.where.substr(0, hash), .pointer = error.where.substr(hash + 1)};
+    const std::string& where = error.where;
+    if (const std::size_t hash = where.rfind("#/"); hash != std::string::npos)
+        return {.file = where.substr(0, hash), .pointer = where.substr(hash + 1)};
+    if (where.ends_with('#'))
+        return {.file = where.substr(0, where.size() - 1)};
+    ErrorPlace place{.file = where};
+    const std::optional<int> column = takeNumber(place.file);
+    const std::optional<int> line = column ? takeNumber(place.file) : std::nullopt;
+    return line ? ErrorPlace{.file = place.file, .line = line, .column = column} : ErrorPlace{.file = where};
 }
 
 std::string errorsAsJson(const Outcome& outcome) {
     nlohmann::ordered_json list = nlohmann::ordered_json::array();
     for (const Error& error : outcome.errors) {
-        const ErrorPlace place =
-            outcome.command.empty() ? placeOf(error) : ErrorPlace{"command line", error.where};
-        list.push_back({{"file", place.file},
-                        {"pointer", place.pointer},
-                        {"found", error.found},
-                        {"allowed", error.allowed}});
+        const ErrorPlace place = outcome.command.empty()
+                                     ? placeOf(error)
+                                     : ErrorPlace{.file = "command line", .pointer = error.where};
+        nlohmann::ordered_json one{{"file", place.file}, {"pointer", place.pointer}};
+        if (place.line && place.column)
+            one.update({{"line", *place.line}, {"column", *place.column}});
+        one.update({{"found", error.found}, {"allowed", error.allowed}});
+        list.push_back(std::move(one));
     }
     const nlohmann::ordered_json document{{"errors", std::move(list)}};
     // What was found may be no UTF-8; the message must come through all the same.
