@@ -1,6 +1,6 @@
 #include "viewer/command/command_line.h"
 
-#include "viewer/command/window_program.h"
+#include "geometry/base/running_program.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>

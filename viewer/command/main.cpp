@@ -1,4 +1,5 @@
 #include "geometry/base/overloaded.h"
+#include "geometry/base/running_program.h"
 #include "viewer/command/command_line.h"
 #include "viewer/command/report.h"
 #include "viewer/command/window_program.h"

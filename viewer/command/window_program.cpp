@@ -1,16 +1,12 @@
 #include "viewer/command/window_program.h"
 
+#include "geometry/base/running_program.h"
+
 #include <cerrno>
 #include <cstring>
-#include <system_error>
 #include <unistd.h>
 
 namespace gapwise {
-
-std::filesystem::path runningProgram() {
-    std::error_code trouble;
-    return std::filesystem::read_symlink("/proc/self/exe", trouble);
-}
 
 Outcome becomeWindowProgram(const std::vector<std::string>& arguments) {
     std::string program = (runningProgram().parent_path() / "gapwise-window").string();

@@ -1,3 +1,4 @@
+#include "geometry/base/running_program.h"
 #include "models/frame/read_frame.h"
 #include "viewer/shapes/frame_meshes.h"
 
@@ -25,13 +26,8 @@ void tellErrors(const Errors& errors) {
         std::cerr << describe(error) << '\n';
 }
 
-std::filesystem::path thisProgram() {
-    std::error_code unknown;
-    return std::filesystem::read_symlink("/proc/self/exe", unknown);
-}
-
 int run(const Request& request) {
-    const Result<DataFolder> data = findDataFolder(thisProgram());
+    const Result<DataFolder> data = findDataFolder(runningProgram());
     if (!data) {
         tellErrors(data.errors());
         return kBadInput;

@@ -1,6 +1,6 @@
+#include "geometry/base/running_program.h"
 #include "viewer/command/command_line.h"
 #include "viewer/command/report.h"
-#include "viewer/command/window_program.h"
 #include "viewer/window/render_arguments.h"
 
 #include <exception>
