@@ -6,10 +6,12 @@
 #include <BRepGProp.hxx>
 #include <GProp_GProps.hxx>
 #include <ShapeUpgrade_UnifySameDomain.hxx>
+#include <Standard_Failure.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopTools_ListOfShape.hxx>
 #include <TopoDS_Shape.hxx>
 #include <algorithm>
+#include <cmath>
 #include <fmt/format.h>
 #include <sstream>
 
@@ -46,11 +48,19 @@ Errors outOfBounds(double volume, double low, double high, std::string_view wher
              fmt::format("between {:.2f} and {:.2f} mm³, as its pieces demand", low, high)}};
 }
 
-/// Faces that lie on one surface become one, edges on one curve too.
+/// Faces that lie on one surface become one, edges on one curve too. Where the library cannot do that, or
+/// loses something on the way, the shape stays as it is: it is right already, only in more pieces.
 TopoDS_Shape simplified(const TopoDS_Shape& shape) {
-    ShapeUpgrade_UnifySameDomain unify{shape, true, true, false};
-    unify.Build();
-    return unify.Shape();
+    try {
+        ShapeUpgrade_UnifySameDomain unify{shape, true, true, false};
+        unify.Build();
+        const double before = volumeOf(shape);
+        if (std::abs(volumeOf(unify.Shape()) - before) <= kVolumeSlack * before)
+            return unify.Shape();
+    } catch (const Standard_Failure&) {
+        return shape;
+    }
+    return shape;
 }
 
 bool leavesATrace(BRepAlgoAPI_Cut& operation, const TopoDS_Shape& tool) {
@@ -75,24 +85,7 @@ Errors idleFeatures(BRepAlgoAPI_Cut& operation, const Tools& tools, std::string_
     return errors;
 }
 
-} // namespace
-
-double volumeOf(const TopoDS_Shape& shape) {
-    GProp_GProps properties;
-    BRepGProp::VolumeProperties(shape, properties);
-    return properties.Mass();
-}
-
-int solidsIn(const TopoDS_Shape& shape) {
-    int count = 0;
-    for (TopExp_Explorer solids{shape, TopAbs_SOLID}; solids.More(); solids.Next())
-        ++count;
-    return count;
-}
-
-Result<TopoDS_Shape> joined(const std::vector<TopoDS_Shape>& solids, std::string_view where) {
-    if (solids.size() == 1)
-        return solids.front();
+Result<TopoDS_Shape> joinedAtOnce(const std::vector<TopoDS_Shape>& solids, std::string_view where) {
     TopTools_ListOfShape arguments;
     TopTools_ListOfShape tools;
     double sum = 0.0;
@@ -115,7 +108,7 @@ Result<TopoDS_Shape> joined(const std::vector<TopoDS_Shape>& solids, std::string
     return result;
 }
 
-Result<TopoDS_Shape> cut(const TopoDS_Shape& body, const Tools& tools, std::string_view where) {
+Result<TopoDS_Shape> cutAtOnce(const TopoDS_Shape& body, const Tools& tools, std::string_view where) {
     TopTools_ListOfShape arguments;
     arguments.Append(body);
     TopTools_ListOfShape cutters;
@@ -130,15 +123,64 @@ Result<TopoDS_Shape> cut(const TopoDS_Shape& body, const Tools& tools, std::stri
     operation.SetArguments(arguments);
     operation.SetTools(cutters);
     operation.Build();
-    if (Errors errors = complaintsOf(operation, where); !errors.empty())
+    const std::string place =
+        tools.size() == 1 ? fmt::format("{}/features/{}", where, tools.begin()->first) : std::string{where};
+    if (Errors errors = complaintsOf(operation, place); !errors.empty())
         return errors;
     if (Errors errors = idleFeatures(operation, tools, where); !errors.empty())
         return errors;
     const double before = volumeOf(body);
     TopoDS_Shape result = simplified(operation.Shape());
-    if (Errors errors = outOfBounds(volumeOf(result), before - sum, before, where); !errors.empty())
+    if (Errors errors = outOfBounds(volumeOf(result), before - sum, before, place); !errors.empty())
         return errors;
     return result;
+}
+
+} // namespace
+
+double volumeOf(const TopoDS_Shape& shape) {
+    GProp_GProps properties;
+    BRepGProp::VolumeProperties(shape, properties);
+    return properties.Mass();
+}
+
+int solidsIn(const TopoDS_Shape& shape) {
+    int count = 0;
+    for (TopExp_Explorer solids{shape, TopAbs_SOLID}; solids.More(); solids.Next())
+        ++count;
+    return count;
+}
+
+Result<TopoDS_Shape> joined(const std::vector<TopoDS_Shape>& solids, std::string_view where) {
+    if (solids.size() == 1)
+        return solids.front();
+    Result<TopoDS_Shape> whole = joinedAtOnce(solids, where);
+    if (whole || solids.size() == 2)
+        return whole;
+    // What is too much for the library together, it may do one after another.
+    TopoDS_Shape grown = solids.front();
+    for (std::size_t i = 1; i < solids.size(); ++i) {
+        Result<TopoDS_Shape> next = joinedAtOnce({grown, solids[i]}, where);
+        if (!next)
+            return next;
+        grown = std::move(next).value();
+    }
+    return grown;
+}
+
+Result<TopoDS_Shape> cut(const TopoDS_Shape& body, const Tools& tools, std::string_view where) {
+    Result<TopoDS_Shape> whole = cutAtOnce(body, tools, where);
+    // An error with a pointer below `where` names features that cut nothing: that is an answer.
+    if (whole || tools.size() == 1 || whole.errors().front().where != where)
+        return whole;
+    TopoDS_Shape left = body;
+    for (const auto& tool : tools) {
+        Result<TopoDS_Shape> next = cutAtOnce(left, {tool}, where);
+        if (!next)
+            return next;
+        left = std::move(next).value();
+    }
+    return left;
 }
 
 } // namespace gapwise

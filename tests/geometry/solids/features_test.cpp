@@ -1,3 +1,4 @@
+#include "geometry/shape/inside.h"
 #include "tests/geometry/solids/built.h"
 #include "tests/support/shapes.h"
 
@@ -112,6 +113,36 @@ TEST(Features, PartWithoutRingsIsWhatIsAddedFirst) {
     EXPECT_NEAR(pin.facts.centreMm.y, 11.0, 1e-9);
     EXPECT_NEAR(pin.facts.bounds.low.y, 8.1, 1e-6);
     EXPECT_NEAR(pin.facts.bounds.high.y, 13.9, 1e-6);
+}
+
+// The library threw while it joined the faces that these leave; they are right without that.
+TEST(Features, FacesThatCannotBeJoinedStayApart) {
+    Shape shape;
+    shape.rings = {ring(13.65, 38.6, {0.0, 12.45}), ring(12.45, 46.6, {12.45, 24.2}),
+                   ring(19.25, 43.75, {24.2, 34.65}), ring(13.3, 32.95, {34.65, 48.95}),
+                   ring(7.85, 38.8, {48.95, 57.15})};
+    shape.rings[1].outside = Diameter{46.6, 33.8};
+    shape = with(shape, cutting(RadialHole{1.5, {4.7, 34.8}, 33.3}, 90.0, 5));
+    shape = with(shape, cutting(Slot{6.35, {9.9, 29.9}, {7.75, 52.5}}, 330.0));
+    const double counted = countedVolume(shape, 100000);
+    EXPECT_NEAR(volumeOf(shape), counted, 0.005 * counted);
+}
+
+// One tool with all its neighbours was too much for the library; one after another they are made.
+TEST(Features, AreMadeOneByOneWhereTogetherTheyFail) {
+    Shape shape;
+    shape.rings = {ring(1.2, 52.95, {0.0, 2.4}), ring(2.1, 42.0, {2.4, 15.6}),
+                   ring(16.4, 52.75, {9.0, 23.95}), ring(3.65, 45.85, {23.95, 32.55}),
+                   ring(14.15, 43.8, {32.55, 41.55})};
+    shape.rings[1].bore = Diameter{2.1, 17.05};
+    shape.rings[2].bore = Diameter{16.4, 13.7};
+    shape.rings[4].bore = Diameter{14.15, 5.8};
+    shape = with(shape, adding(Slot{2.25, {6.6, 28.45}, {0.0, 41.55}}, 15.0));
+    shape = with(shape, cutting(AxialHole{2.2, 15.8, {4.85, 30.3}}, 315.0));
+    shape = with(shape, adding(LetterMark{"P", 3.95, 20.15, 1.0, 41.55, false}, 195.0));
+    shape = with(shape, adding(Sector{Degrees{53.2}, {2.3, 27.15}, {3.85, 23.55}}, 240.0, 3));
+    const double counted = countedVolume(shape, 100000);
+    EXPECT_NEAR(volumeOf(shape), counted, 0.01 * counted);
 }
 
 TEST(Features, OrderIsKept) {
