@@ -168,13 +168,13 @@ TEST(CheckRefusal, NestingAHundredThousandDeep) {
     EXPECT_THAT(refusalOf("-", std::string(100000, '[')), HasSubstr("standard input"));
     std::string objects;
     for (int i = 0; i < 100000; ++i)
-        objects += "{\"a\":";
+        objects += R"({"a":)";
     EXPECT_THAT(refusalOf("-", objects), HasSubstr("standard input"));
 }
 
 TEST(CheckRefusal, ADuplicateKey) {
     std::string text = bundledJson(kGood).dump();
-    text.insert(1, "\"frame\":\"birch-150\",");
+    text.insert(1, R"("frame":"birch-150",)");
     EXPECT_THAT(refusalOf("-", text), HasSubstr("#/frame"));
 }
 

@@ -16,7 +16,7 @@ namespace gapwise::test {
 namespace {
 
 std::string textOf(const std::string& file) {
-    std::ifstream stream(file, std::ios::binary);
+    const std::ifstream stream(file, std::ios::binary);
     std::ostringstream text;
     text << stream.rdbuf();
     return text.str();
@@ -30,12 +30,13 @@ std::vector<std::string> environmentWith(const std::map<std::string, std::string
             lines.push_back(text);
     }
     for (const auto& [name, value] : changes)
-        lines.push_back(name + "=" + value);
+        lines.push_back(std::string{name}.append("=").append(value));
     return lines;
 }
 
 std::vector<char*> pointersTo(std::vector<std::string>& words) {
     std::vector<char*> pointers;
+    pointers.reserve(words.size() + 1);
     for (std::string& word : words)
         pointers.push_back(word.data());
     pointers.push_back(nullptr);

@@ -16,7 +16,7 @@ nlohmann::json bundledJson(const std::string& file) {
 }
 
 nlohmann::json parsed(const std::string& output) {
-    nlohmann::json document = nlohmann::json::parse(output, nullptr, false);
+    const nlohmann::json document = nlohmann::json::parse(output, nullptr, false);
     EXPECT_FALSE(document.is_discarded()) << output;
     return document.is_discarded() ? nlohmann::json{} : document;
 }
