@@ -129,7 +129,9 @@ std::string frameNamedBy(const DataFolder& data, const std::string& named,
                          const std::filesystem::path& sheet) {
     if (isBundledFrame(data, named))
         return named;
-    return (std::filesystem::absolute(sheet).parent_path() / named).string();
+    std::error_code ignored;
+    const std::filesystem::path whole = std::filesystem::absolute(sheet, ignored);
+    return ((whole.empty() ? sheet : whole).parent_path() / named).string();
 }
 
 } // namespace

@@ -99,12 +99,12 @@ Result<Frame> readFrame(const DataFolder& data, const std::string& idOrPath, Val
     const bool bundled = isBundledFrame(data, idOrPath);
     const std::filesystem::path file = frameFileOf(data, idOrPath);
     const Result<std::string> text = readText(file);
-    if (!text) {
-        Errors errors = text.errors();
-        errors.front().allowed =
-            fmt::format("a frame file, or one of {}", fmt::join(bundledFrames(data), ", "));
-        return errors;
-    }
+    std::error_code ignored;
+    if (!text && !std::filesystem::exists(file, ignored))
+        return Error{file.string(), "no such file",
+                     fmt::format("a frame file, or one of {}", fmt::join(bundledFrames(data), ", "))};
+    if (!text)
+        return text.errors();
     const std::string name = file == "-" ? "standard input" : file.string();
     Result<Frame> frame = parseFrame(data, *text, name, bundled ? forBundled : Validation::Full);
     if (frame && bundled && frame->id.text != idOrPath)

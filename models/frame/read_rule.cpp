@@ -1,5 +1,6 @@
 #include "models/frame/names.h"
 #include "models/frame/readers.h"
+#include "models/json/schema_words.h"
 
 namespace gapwise {
 
@@ -31,7 +32,7 @@ RuleDemand readGapsApart(Fields& fields, const Frame& /*known*/) {
     std::vector<PartId> parts = fields.ids<PartId>("parts");
     if (parts.size() != 2) {
         if (fields.holdsArray("parts"))
-            fields.complain("parts", std::to_string(parts.size()) + " part ids", "2 part ids");
+            fields.complain("parts", schema::counted(parts.size(), "part id"), "2 part ids");
         parts.resize(2);
     }
     return GapsApartRule{.first = std::move(parts[0]),

@@ -137,7 +137,7 @@ void References::checkSeats() const {
 void References::checkCarriers(const Seat& seat) const {
     const bool isHousing = seat.id == seatOf(frame_.housing);
     if (isHousing != seat.carriers.empty())
-        complaints_.add(seat.pointer + "/carriers", fmt::format("{} carriers", seat.carriers.size()),
+        complaints_.add(seat.pointer + "/carriers", schema::counted(seat.carriers.size(), "carrier"),
                         isHousing ? "none: the housing carries everything" : "at least 1 carrier");
     for (std::size_t i = 0; i < seat.carriers.size(); ++i) {
         const Carrier& carrier = seat.carriers[i];

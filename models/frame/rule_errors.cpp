@@ -2,6 +2,7 @@
 
 #include "geometry/base/overloaded.h"
 #include "models/frame/names.h"
+#include "models/json/schema_words.h"
 
 #include <fmt/format.h>
 
@@ -74,7 +75,7 @@ public:
 
     void operator()(const MatchMarksRule& rule) const {
         if (rule.parts.size() < 2)
-            complain("parts", fmt::format("{} parts", rule.parts.size()), "at least 2 parts");
+            complain("parts", schema::counted(rule.parts.size(), "part"), "at least 2 parts");
         std::set<PartId> seen;
         for (std::size_t i = 0; i < rule.parts.size(); ++i) {
             const std::string key = fmt::format("parts/{}", i);

@@ -1,6 +1,7 @@
 #include "models/frame/frame_errors.h"
 
 #include "geometry/base/overloaded.h"
+#include "geometry/shape/possible.h"
 
 #include <fmt/format.h>
 
@@ -102,6 +103,8 @@ void typeErrors(const PartType& type, Complaints& complaints) {
                        "both or neither");
     if (type.joint && !hasGap)
         complaints.add(type.pointer + "/joint", "a joint without a gap", "a joint where the index is a gap");
+    for (Error& error : impossibleSizes(type.shape, type.pointer + "/shape"))
+        complaints.add(error.where, std::move(error.found), std::move(error.allowed));
     featureErrors(type, complaints);
 }
 

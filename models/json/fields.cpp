@@ -149,7 +149,7 @@ std::array<double, 2> Fields::pair(std::string_view key, const Range& range) {
         return {both[0], both[1]};
     if (holdsArray(key))
         if (const std::size_t size = object_->find(key)->size(); size != 2)
-            complain(key, fmt::format("{} number{}", size, size == 1 ? "" : "s"), "2 numbers");
+            complain(key, schema::counted(size, "number"), "2 numbers");
     return {range.least, range.least};
 }
 

@@ -62,6 +62,7 @@ private:
     void walkDependencies(const json& value, const json& schema, Trail& trail);
     void walkBranches(const json& value, const json& schema, Trail& trail);
     void walkChoice(const json& value, const json& branches, Trail& trail);
+    std::size_t strangeness(const json& value, const json& branch, std::size_t errors) const;
     bool explainKinds(const json& value, const json& branches, Trail& trail);
     bool explainKeys(const json& value, const json& branches, Trail& trail) const;
     bool walkPatterns(const std::string& key, const json& value, const json& schema, Trail& trail);
@@ -202,8 +203,7 @@ void Walker::walkArray(const json& value, const json& schema, Trail& trail) {
     const json* most = member(schema, "maxItems");
     if ((least && value.size() < least->get<std::size_t>()) ||
         (most && value.size() > most->get<std::size_t>()))
-        refuse(trail, fmt::format("{} item{}", value.size(), value.size() == 1 ? "" : "s"),
-               countWords(least, most, "item"));
+        refuse(trail, counted(value.size(), "item"), countWords(least, most, "item"));
     if (const json* unique = member(schema, "uniqueItems"); unique && *unique == true) {
         std::vector<const json*> items;
         for (const json& item : value)
@@ -240,8 +240,7 @@ void Walker::walkObject(const json& value, const json& schema, Trail& trail) {
     const json* most = member(schema, "maxProperties");
     if ((least && value.size() < least->get<std::size_t>()) ||
         (most && value.size() > most->get<std::size_t>()))
-        refuse(trail, fmt::format("{} key{}", value.size(), value.size() == 1 ? "" : "s"),
-               countWords(least, most, "key"));
+        refuse(trail, counted(value.size(), "key"), countWords(least, most, "key"));
     walkMembers(value, schema, trail);
     walkDependencies(value, schema, trail);
 }
@@ -385,42 +384,46 @@ bool Walker::explainKinds(const json& value, const json& branches, Trail& trail)
     return false;
 }
 
+/// How far a value is from a branch. A branch whose fixed words (`"kind": "slot"`) it has is the one that was
+/// meant, however much else is wrong.
+std::size_t Walker::strangeness(const json& value, const json& branch, std::size_t errors) const {
+    const json* known = member(resolved(branch), "properties");
+    if (!known || !value.is_object())
+        return errors;
+    for (const auto& [key, each] : value.items()) {
+        const json* rules = member(*known, key.c_str());
+        const json* constant = rules ? member(*rules, "const") : nullptr;
+        if (constant && *constant != each)
+            errors += kMostErrors;
+    }
+    return errors;
+}
+
 void Walker::walkChoice(const json& value, const json& branches, Trail& trail) {
     Errors best;
-    std::size_t fewest = 0;
+    std::size_t least = 0;
     std::vector<std::string> types;
     for (const json& branch : branches) {
         Errors wrong = errorsOf(value, branch, trail, kMostErrors);
         if (wrong.empty())
             return;
-        const json& rules = resolved(branch);
-        const json* type = member(rules, "type");
+        const json* type = member(resolved(branch), "type");
         if (type && !isOfType(value, *type)) {
             types.push_back(typeWords(*type));
             continue;
         }
-        // A branch whose fixed words (`"kind": "slot"`) the value has is the one that was meant.
-        const json* known = member(rules, "properties");
-        std::size_t strangeness = wrong.size();
-        if (known && value.is_object())
-            for (const auto& [key, each] : value.items())
-                if (const json* expected = member(*known, key.c_str());
-                    expected && member(*expected, "const") && *member(*expected, "const") != each)
-                    strangeness += kMostErrors;
-        if (best.empty() || strangeness < fewest) {
+        const std::size_t distance = strangeness(value, branch, wrong.size());
+        if (best.empty() || distance < least) {
             best = std::move(wrong);
-            fewest = strangeness;
+            least = distance;
         }
     }
-    if (best.empty()) {
+    if (best.empty())
         refuse(trail, quoted(value), listed(types, "or"));
-        return;
-    }
-    if (explainKinds(value, branches, trail))
-        return;
-    for (Error& error : best)
-        if (!trail.full())
-            trail.errors.push_back(std::move(error));
+    else if (!explainKinds(value, branches, trail))
+        for (Error& error : best)
+            if (!trail.full())
+                trail.errors.push_back(std::move(error));
 }
 
 } // namespace

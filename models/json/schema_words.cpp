@@ -128,4 +128,8 @@ std::string countWords(const json* least, const json* most, std::string_view thi
     return most ? "at most " + plural(*most, thing) : std::string{};
 }
 
+std::string counted(std::size_t count, std::string_view thing) {
+    return fmt::format("{} {}{}", count, thing, count == 1 ? "" : "s");
+}
+
 } // namespace gapwise::schema

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -25,5 +26,8 @@ std::string rangeWords(const nlohmann::json& schema);
 
 /// `1 item`, `at least 2 items`, `2 to 3 items`: what two counting keywords allow. Empty without any.
 std::string countWords(const nlohmann::json* least, const nlohmann::json* most, std::string_view thing);
+
+/// `1 part`, `2 parts`.
+std::string counted(std::size_t count, std::string_view thing);
 
 } // namespace gapwise::schema

@@ -203,7 +203,7 @@ TEST(ReadFrame, ComplainsAboutEverythingAtOnceWithoutASchema) {
             Error{"f.json#/rules/3", "no key \"tolerance_deg\"", "an object with the key tolerance_deg"},
             testing::Field(&Error::where, "f.json#/rules/3/seat"),
             Error{"f.json#/rules/4/severity", "5", "a whole number from 1 to 4"},
-            Error{"f.json#/rules/8/parts", "1 part ids", "2 part ids"},
+            Error{"f.json#/rules/8/parts", "1 part id", "2 part ids"},
             Error{"f.json#/steps/0/attitudes/0", "\"upside_down\"",
                   "any, compressor_up, turbine_up, level or bench"},
             testing::Field(&Error::where, "f.json#/colour"),

@@ -109,7 +109,7 @@ TEST(FrameErrors, OnlyTheHousingHasNoCarrier) {
                 ElementsAre(Error{"f.json#/seats/7/carriers", "0 carriers", "at least 1 carrier"}));
     EXPECT_THAT(
         ChangedFrame{}.add("/seats/0/carriers", {{"part", "ROTOR"}}).errors(),
-        Contains(Error{"f.json#/seats/0/carriers", "1 carriers", "none: the housing carries everything"}));
+        Contains(Error{"f.json#/seats/0/carriers", "1 carrier", "none: the housing carries everything"}));
 }
 
 TEST(FrameErrors, CarriersFollowEachOtherInTime) {

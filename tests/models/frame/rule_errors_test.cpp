@@ -18,7 +18,7 @@ TEST(RuleErrors, AClockNamesItsSide) {
     EXPECT_THAT(ChangedFrame{}.set("/rules/10/clock_deg", 180).errors(), IsEmpty());
 }
 
-TEST(RuleErrors, ATolerancesLiesAboveZero) {
+TEST(RuleErrors, AToleranceLiesAboveZero) {
     EXPECT_THAT(ChangedFrame{}.set("/rules/0/tolerance_deg", 0).errors(),
                 ElementsAre(Error{"f.json#/rules/0/tolerance_deg", "0", "an angle above 0 to 180"}));
     EXPECT_THAT(ChangedFrame{}.set("/rules/11/tolerance_deg", 0).errors(),
@@ -60,7 +60,7 @@ TEST(RuleErrors, MarksOfOnePartAlwaysMatch) {
     EXPECT_THAT(ChangedFrame{}.set("/rules/11/parts/1", "ROTOR").errors(),
                 ElementsAre(Error{"f.json#/rules/11/parts/1", "\"ROTOR\" again", "each part once"}));
     EXPECT_THAT(ChangedFrame{}.set("/rules/11/parts", {"ROTOR"}).errors(),
-                ElementsAre(Error{"f.json#/rules/11/parts", "1 parts", "at least 2 parts"}));
+                ElementsAre(Error{"f.json#/rules/11/parts", "1 part", "at least 2 parts"}));
 }
 
 TEST(RuleErrors, AFaceRuleNeedsAFaceThatMatters) {

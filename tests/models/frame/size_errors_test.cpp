@@ -57,6 +57,28 @@ TEST(SizeErrors, APartTouchesWhatCarriesIt) {
     EXPECT_THAT(ChangedFrame{}.set("/seats/7/z_mm", 20).errors(), IsEmpty());
 }
 
+TEST(SizeErrors, ABoreIsSmallerThanItsHousing) {
+    EXPECT_THAT(ChangedFrame{}.set("/part_types/0/shape/rings/0/bore_mm", 50).errors(),
+                Contains(Error{"f.json#/part_types/0/shape/rings/0/bore_mm",
+                               "a bore of 50 mm in an outside of 40 mm", "a bore smaller than the outside"}));
+}
+
+TEST(SizeErrors, ASpanAscends) {
+    EXPECT_THAT(
+        ChangedFrame{}.set("/part_types/6/shape/rings/0/z_mm", {4, 0}).errors(),
+        Contains(Error{"f.json#/part_types/6/shape/rings/0/z_mm", "[4, 0]", "[from, to] with from < to"}));
+}
+
+TEST(SizeErrors, EveryFaultOfEveryShapeIsNamed) {
+    EXPECT_THAT(ChangedFrame{}
+                    .set("/part_types/6/shape/rings/0/bore_mm", 18)
+                    .set("/part_types/4/shape/features/0/r_mm", {10, 8})
+                    .errors(),
+                testing::AllOf(
+                    Contains(testing::Field(&Error::where, "f.json#/part_types/6/shape/rings/0/bore_mm")),
+                    Contains(testing::Field(&Error::where, "f.json#/part_types/4/shape/features/0/r_mm"))));
+}
+
 TEST(SizeErrors, ACutMeetsTheBody) {
     EXPECT_THAT(ChangedFrame{}.set("/part_types/0/shape/features/1/r_mm", {21, 30}).errors(),
                 ElementsAre(Error{"f.json#/part_types/0/shape/features/1",
