@@ -22,15 +22,22 @@ float depthAt(ivec2 at) {
 
 bool outlined(ivec2 at, ivec2 last) {
     float here = depthAt(at);
-    float id = texelFetch(uKind, at, 0).b;
-    for (int i = 0; i < 4; ++i) {
-        float angle = float(i) * 0.78539816;
+    vec3 kind = texelFetch(uKind, at, 0).rgb;
+    float id = kind.b;
+    // Where a face is seen at a grazing angle its facets step in depth too; there only larger steps count.
+    vec2 across = kind.rg * 2.0 - 1.0;
+    float facing = sqrt(max(1.0 - dot(across, across), 0.0));
+    float jump = uJump / max(facing, 0.04);
+    // A wide outline needs more directions, or it would be beaded.
+    int directions = uReach > 2.5 ? 8 : 4;
+    for (int i = 0; i < directions; ++i) {
+        float angle = float(i) * 3.14159265 / float(directions);
         ivec2 offset = ivec2(round(vec2(cos(angle), sin(angle)) * uReach));
         ivec2 one = clamp(at + offset, ivec2(0), last);
         ivec2 other = clamp(at - offset, ivec2(0), last);
         if (texelFetch(uKind, one, 0).b != id || texelFetch(uKind, other, 0).b != id)
             return true;
-        if (id > 0.0 && abs(depthAt(one) + depthAt(other) - 2.0 * here) > uJump)
+        if (id > 0.0 && abs(depthAt(one) + depthAt(other) - 2.0 * here) > jump)
             return true;
     }
     return false;

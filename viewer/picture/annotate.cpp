@@ -1,5 +1,7 @@
 #include "viewer/picture/annotate.h"
 
+#include "viewer/scene/label_layout.h"
+#include "viewer/scene/outline.h"
 #include "viewer/scene/visible.h"
 
 #include <algorithm>
@@ -28,6 +30,17 @@ Looks looksOf(SceneLabel::Kind kind) {
     case SceneLabel::Kind::Part: break;
     }
     return {.size = 17.0};
+}
+
+int rankOf(SceneLabel::Kind kind) {
+    switch (kind) {
+    case SceneLabel::Kind::Broken: return 0;
+    case SceneLabel::Kind::NotKnown: return 1;
+    case SceneLabel::Kind::End: return 2;
+    case SceneLabel::Kind::Port: return 3;
+    case SceneLabel::Kind::Part: break;
+    }
+    return 4;
 }
 
 TextStyle styleOf(const Looks& looks, double unit) {
@@ -73,10 +86,11 @@ public:
             wish.request.height = text.height + room.around;
             wishes.push_back(wish);
         }
+        // What matters most is placed first; the ids of the parts from left to right.
         std::stable_sort(wishes.begin(), wishes.end(), [](const Wish& a, const Wish& b) {
             const auto rank = [](const Wish& wish) {
                 const bool part = wish.label->kind == SceneLabel::Kind::Part;
-                return std::pair{part, part ? wish.request.upper.x : 0.0};
+                return std::pair{rankOf(wish.label->kind), part ? wish.request.upper.x : 0.0};
             };
             return rank(a) < rank(b);
         });

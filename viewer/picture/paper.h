@@ -1,7 +1,6 @@
 #pragma once
 
 #include "viewer/render/image.h"
-#include "viewer/scene/label_layout.h"
 #include "viewer/scene/scene.h"
 
 #include <memory>

@@ -9,7 +9,9 @@ namespace {
 /// More samples make smoother outlines; in a large picture a pixel is small enough without.
 int samplesFor(const PictureSize& size) {
     const double megapixels = static_cast<double>(size.width) * size.height / 1e6;
-    return megapixels <= 4.0 ? 3 : 2;
+    if (megapixels <= 4.0)
+        return 3;
+    return megapixels <= 24.0 ? 2 : 1;
 }
 
 SceneCamera cameraFor(const Scene& scene, const PictureWish& wish, const PictureArea& content) {

@@ -1,6 +1,7 @@
 #include "viewer/picture/remarks.h"
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 namespace gapwise {
@@ -87,7 +88,8 @@ Arranged arranged(const Paper& paper, const PictureSize& size, const Remarks& re
 
 double unitOf(const PictureSize& size) {
     constexpr double kSmallest = 0.55;
-    return std::max(kSmallest, std::min(size.width / 1600.0, size.height / 900.0));
+    const double byArea = std::sqrt(size.width / 1600.0 * size.height / 900.0);
+    return std::max(kSmallest, std::min({byArea, size.width / 1100.0, size.height / 700.0}));
 }
 
 PictureLayout layoutFor(const PictureSize& size, const Remarks& remarks) {

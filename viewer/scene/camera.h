@@ -29,6 +29,13 @@ struct PictureArea {
     bool contains(const PictureArea& other) const;
 };
 
+/// A place in a picture, in pixels.
+struct Spot {
+    double x = 0.0;
+    double y = 0.0;
+    bool operator==(const Spot&) const = default;
+};
+
 /// A point in a picture, in pixels from its upper left corner, and its distance from the eye along the line
 /// of sight in mm.
 struct PicturePoint {

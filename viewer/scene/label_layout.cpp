@@ -12,7 +12,9 @@ namespace {
 
 constexpr double kGap = 16.0; ///< From what a text speaks of to the text, in units.
 constexpr double kTier = 1.3; ///< From one tier of texts to the next, in heights of a text.
+constexpr std::array kAsides{0.0, -0.5, 0.5, -1.0, 1.0, -1.6, 1.6, -2.4, 2.4, -3.6, 3.6, -5.0, 5.0};
 constexpr int kTiers = 16;
+constexpr double kPerTangle = 200.0; ///< Cost of a tangle: only where there is no other place.
 constexpr double kPerLength = 0.012; ///< Cost of a unit of a leader's length.
 constexpr double kClearance = 4.0;   ///< Between a text and an obstacle, in units.
 
@@ -70,14 +72,12 @@ public:
         double least = std::numeric_limits<double>::max();
         for (const bool above : {true, false})
             for (int tier = 0; tier < kTiers; ++tier)
-                for (const double aside :
-                     {0.0, -0.5, 0.5, -1.0, 1.0, -1.6, 1.6, -2.4, 2.4, -3.6, 3.6, -5.0, 5.0}) {
-                    if (!mayMove(request, aside))
+                for (const double aside : kAsides) {
+                    const Choice choice{above, tier, aside};
+                    const PlacedLabel candidate = at(request, choice);
+                    if (!mayMove(request, aside) || !hasRoom(candidate))
                         continue;
-                    const PlacedLabel candidate = at(request, above, tier, aside);
-                    if (!isFree(candidate))
-                        continue;
-                    const double cost = costOf(request, candidate, {above, tier, aside});
+                    const double cost = costOf(request, candidate, choice);
                     if (cost < least) {
                         least = cost;
                         best = candidate;
@@ -86,9 +86,13 @@ public:
         if (!best)
             return {};
         lastAbove_ = best->box.bottom() < best->leaderEnd.y;
+        tangles_ += tanglesOf(*best);
         placed_.push_back(*best);
         return *best;
     }
+
+    /// How many tangles there are among all that were placed.
+    double tangles() const { return tangles_; }
 
 private:
     struct Choice {
@@ -103,37 +107,43 @@ private:
                !(request.aside == Aside::Right && aside < 0.0);
     }
 
-    PlacedLabel at(const LabelRequest& request, bool above, int tier, double aside) const {
-        const Spot end = above ? request.upper : request.lower;
-        const double away = kGap * room_.unit + tier * kTier * request.height;
-        const double wished = end.x - request.width / 2.0 + aside * request.width;
+    PlacedLabel at(const LabelRequest& request, const Choice& choice) const {
+        const Spot end = choice.above ? request.upper : request.lower;
+        const double away = kGap * room_.unit + choice.tier * kTier * request.height;
+        const double wished = end.x - request.width / 2.0 + choice.aside * request.width;
         const double rightmost = std::max(room_.inside.left, room_.inside.right() - request.width);
         const PictureArea box{std::clamp(wished, room_.inside.left, rightmost),
-                              above ? end.y - away - request.height : end.y + away, request.width,
+                              choice.above ? end.y - away - request.height : end.y + away, request.width,
                               request.height};
         const double inset = std::min(request.width / 2.0, 6.0 * room_.unit);
         const double x = std::clamp(end.x, box.left + inset, box.right() - inset);
-        return {.box = box, .leaderStart = {x, above ? box.bottom() : box.top}, .leaderEnd = end};
+        return {.box = box, .leaderStart = {x, choice.above ? box.bottom() : box.top}, .leaderEnd = end};
     }
 
-    bool isFree(const PlacedLabel& candidate) const {
-        if (!room_.inside.contains(candidate.box))
-            return false;
+    bool hasRoom(const PlacedLabel& candidate) const {
         const PictureArea claimed = padded(candidate.box, taste_.padding * room_.unit);
-        return std::none_of(placed_.begin(), placed_.end(), [&](const PlacedLabel& other) {
-            return claimed.overlaps(other.box) ||
-                   passesThrough(candidate.leaderStart, candidate.leaderEnd, padded(other.box, room_.unit)) ||
-                   passesThrough(other.leaderStart, other.leaderEnd, padded(candidate.box, room_.unit)) ||
-                   cross(candidate, other);
-        });
+        return room_.inside.contains(candidate.box) &&
+               std::none_of(placed_.begin(), placed_.end(),
+                            [&](const PlacedLabel& other) { return claimed.overlaps(other.box); });
+    }
+
+    /// How many texts already placed it would tangle with: a leader through a text, or two that cross.
+    double tanglesOf(const PlacedLabel& candidate) const {
+        return static_cast<double>(
+            std::count_if(placed_.begin(), placed_.end(), [&](const PlacedLabel& other) {
+                return passesThrough(candidate.leaderStart, candidate.leaderEnd,
+                                     padded(other.box, room_.unit)) ||
+                       passesThrough(other.leaderStart, other.leaderEnd, padded(candidate.box, room_.unit)) ||
+                       cross(candidate, other);
+            }));
     }
 
     double costOf(const LabelRequest& request, const PlacedLabel& candidate, const Choice& choice) const {
-        double cost = 0.0;
+        double cost = kPerTangle * tanglesOf(candidate);
         for (const PictureArea& obstacle : room_.obstacles)
             if (const double covered = overlapArea(padded(candidate.box, kClearance * room_.unit), obstacle);
                 covered > 0.0)
-                cost += 12.0 + 40.0 * covered / (request.width * request.height);
+                cost += 4.0 + 30.0 * covered / (request.width * request.height);
         cost += choice.tier + taste_.perAside * std::abs(choice.aside);
         cost += kPerLength *
                 std::hypot(candidate.leaderEnd.x - candidate.leaderStart.x,
@@ -150,71 +160,18 @@ private:
     const LabelRoom& room_;
     Taste taste_;
     std::vector<PlacedLabel> placed_{};
+    double tangles_ = 0.0;
     bool lastAbove_ = false;
 };
-
-/// Gathers the bounds of what is seen, and its highest and lowest point.
-class OutlineFinder {
-public:
-    void add(const Spot& spot, const Vec3& point) {
-        if (first_ || spot.y < outlined_.upper.y) {
-            outlined_.upper = spot;
-            outlined_.upperPoint = point;
-        }
-        if (first_ || spot.y > outlined_.lower.y) {
-            outlined_.lower = spot;
-            outlined_.lowerPoint = point;
-        }
-        left_ = first_ ? spot.x : std::min(left_, spot.x);
-        right_ = first_ ? spot.x : std::max(right_, spot.x);
-        first_ = false;
-    }
-
-    Outlined found() const {
-        Outlined outlined = outlined_;
-        outlined.area = {left_, outlined.upper.y, right_ - left_, outlined.lower.y - outlined.upper.y};
-        return outlined;
-    }
-
-private:
-    Outlined outlined_{};
-    double left_ = 0.0;
-    double right_ = 0.0;
-    bool first_ = true;
-};
-
-/// The middle of the widest piece of a cut face above (`sense` 1) or below (-1) the shaft; of a piece across
-/// the shaft its middle, whatever the sense. Nothing where nothing is cut there.
-std::optional<Vec3> cutPoint(const SceneItem& item, double sense) {
-    const TriangleMesh& caps = item.mesh->caps;
-    const Pose drawn = item.drawnPose();
-    std::optional<Vec3> best;
-    double widest = 0.0;
-    for (const auto& [a, b, c] : caps.triangles) {
-        const Vec3 p = caps.positions[a];
-        const Vec3 q = caps.positions[b];
-        const Vec3 r = caps.positions[c];
-        // How round it is counts, not only how large: a leader to the middle of a sliver seems to point
-        // beside.
-        const double longest = std::max({length(q - p), length(r - q), length(p - r)});
-        const double width = longest > 0.0 ? length(cross(q - p, r - p)) / longest : 0.0;
-        const Vec3 middle = drawn.point((p + q + r) * (1.0 / 3.0));
-        if (middle.y * sense >= 0.0 && width > widest) {
-            widest = width;
-            best = middle;
-        }
-    }
-    return best;
-}
 
 } // namespace
 
 std::vector<PlacedLabel> placeLabels(const std::vector<LabelRequest>& requests, const LabelRoom& room) {
-    // The first way looks best; where it leaves a text without a place, the others crowd more.
+    // The first way looks best; where it leaves a text without a place or tangles, the others crowd more.
     constexpr std::array kTastes{Taste{}, Taste{.perAside = 2.5, .padding = 3.0},
                                  Taste{.perAside = 12.0, .padding = 2.0}};
     std::vector<PlacedLabel> best;
-    std::ptrdiff_t fewest = std::numeric_limits<std::ptrdiff_t>::max();
+    double fewest = std::numeric_limits<double>::max();
     for (const Taste& taste : kTastes) {
         Placer placer{room, taste};
         std::vector<PlacedLabel> placed;
@@ -223,35 +180,15 @@ std::vector<PlacedLabel> placeLabels(const std::vector<LabelRequest>& requests, 
             placed.push_back(placer.place(request));
         const auto leftOut = std::count_if(placed.begin(), placed.end(),
                                            [](const PlacedLabel& label) { return label.box.width == 0.0; });
-        if (leftOut < fewest) {
-            fewest = leftOut;
+        const double faults = kPerTangle * static_cast<double>(leftOut) + placer.tangles();
+        if (faults < fewest) {
+            fewest = faults;
             best = std::move(placed);
         }
-        if (fewest == 0)
+        if (fewest == 0.0)
             break;
     }
     return best;
-}
-
-Outlined outlineOf(const SceneItem& item, const SceneCamera& camera, const PictureSize& size) {
-    const Pose drawn = item.drawnPose();
-    OutlineFinder finder;
-    for (const Vec3& own : item.mesh->body.faces.positions) {
-        const Vec3 point = drawn.point(own);
-        const PicturePoint seen = camera.toPicture(point, size);
-        finder.add({seen.x, seen.y}, point);
-    }
-    Outlined outlined = finder.found();
-    const auto pointAt = [&](const Vec3& point, Spot& spot, Vec3& kept) {
-        const PicturePoint seen = camera.toPicture(point, size);
-        spot = {seen.x, seen.y};
-        kept = point;
-    };
-    if (const auto above = cutPoint(item, 1.0))
-        pointAt(*above, outlined.upper, outlined.upperPoint);
-    if (const auto below = cutPoint(item, -1.0))
-        pointAt(*below, outlined.lower, outlined.lowerPoint);
-    return outlined;
 }
 
 } // namespace gapwise

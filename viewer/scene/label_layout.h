@@ -1,18 +1,10 @@
 #pragma once
 
 #include "viewer/scene/camera.h"
-#include "viewer/scene/scene.h"
 
 #include <vector>
 
 namespace gapwise {
-
-/// A place in a picture, in pixels.
-struct Spot {
-    double x = 0.0;
-    double y = 0.0;
-    bool operator==(const Spot&) const = default;
-};
 
 /// A text that wants a place near what it speaks of.
 struct LabelRequest {
@@ -39,18 +31,8 @@ struct LabelRoom {
 };
 
 /// Places texts in the order given, near what they speak of, above or below it: never one over another and
-/// never outside the room, while there is room at all; rather beside than on an obstacle; leaders do not run
-/// through texts. A text for which no place is left has an empty box.
+/// never outside the room; rather beside than on an obstacle; leaders run through no text and cross no other
+/// while there is another way. A text for which no place is left has an empty box.
 std::vector<PlacedLabel> placeLabels(const std::vector<LabelRequest>& requests, const LabelRoom& room);
-
-/// What an item covers in the picture, and where a leader to it ends.
-struct Outlined {
-    PictureArea area{};
-    Spot upper{};      ///< Its highest point in the picture; of a cut item a point of its cut face above the
-    Spot lower{};      ///< shaft, and below it.
-    Vec3 upperPoint{}; ///< The same points in the datum axes.
-    Vec3 lowerPoint{};
-};
-Outlined outlineOf(const SceneItem& item, const SceneCamera& camera, const PictureSize& size);
 
 } // namespace gapwise

@@ -1,8 +1,5 @@
 #include "viewer/scene/label_layout.h"
 
-#include "small_cartridge.h"
-#include "viewer/scene/visible.h"
-
 #include <gtest/gtest.h>
 
 namespace gapwise {
@@ -71,44 +68,13 @@ TEST(Labels, WithoutRoomAreLeftOut) {
     EXPECT_TRUE(placeLabels({}, room()).empty());
 }
 
-TEST(Outline, HoldsTheItemAndItsHighestPoint) {
-    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {});
-    const PictureSize size{1600, 900};
-    const SceneCamera camera =
-        fittedCamera(scene.points(), {}, Projection::Parallel, {size, {0.0, 0.0, 1600.0, 900.0}});
-    const Outlined plate = outlineOf(*scene.item(PartId{"PLATE"}), camera, size);
-    const double pixelsPerMm = size.height / camera.heightMm;
-    EXPECT_NEAR(plate.area.width, 8.0 * pixelsPerMm, 1e-6);
-    EXPECT_NEAR(plate.area.height, 100.0 * pixelsPerMm, 1e-6);
-    EXPECT_NEAR(plate.upper.y, plate.area.top, 1e-9);
-    EXPECT_NEAR(plate.lower.y, plate.area.bottom(), 1e-9);
-}
-
-TEST(Outline, OfACutItemPointsIntoItsCutFace) {
-    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {.section = SectionPlane{}});
-    const PictureSize size{1600, 900};
-    const SceneCamera camera = fittedCamera(scene.points(), {Degrees{180.0}, Degrees{0.0}},
-                                            Projection::Parallel, {size, {0.0, 0.0, 1600.0, 900.0}});
-    const Outlined housing = outlineOf(*scene.item(PartId{"HOUSING"}), camera, size);
-    EXPECT_NEAR(housing.upperPoint.x, 0.0, 1e-9);
-    EXPECT_GT(housing.upperPoint.y, 10.0);
-    EXPECT_LT(housing.upperPoint.y, 40.0);
-    EXPECT_LT(housing.lowerPoint.y, -10.0);
-    EXPECT_FALSE(isHidden(scene, camera, housing.upperPoint));
-}
-
-TEST(Hidden, IsWhatABodyStandsBefore) {
-    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {});
-    const PictureSize size{1600, 900};
-    for (const Projection projection : {Projection::Parallel, Projection::Perspective}) {
-        const SceneCamera camera =
-            fittedCamera(scene.points(), {}, projection, {size, {0.0, 0.0, 1600.0, 900.0}});
-        // The eye is at -X: the near face of the housing is seen, its far face and the ring inside are not.
-        EXPECT_FALSE(isHidden(scene, camera, {-40.0, 0.0, -30.0}));
-        EXPECT_TRUE(isHidden(scene, camera, {40.0, 0.0, -30.0}));
-        EXPECT_TRUE(isHidden(scene, camera, {0.0, 10.0, -8.0}));
-        EXPECT_FALSE(isHidden(scene, camera, {0.0, 60.0, 0.0}));
-    }
+TEST(Labels, RatherTangleThanStayAway) {
+    // A wide text in a corner that others hem in.
+    std::vector<LabelRequest> requests{request(940.0, 280.0, 320.0), request(965.0, 282.0, 318.0)};
+    requests.push_back(request(955.0, 300.0, 302.0));
+    requests.back().width = 300.0;
+    for (const PlacedLabel& label : placeLabels(requests, room()))
+        EXPECT_GT(label.box.width, 0.0);
 }
 
 } // namespace gapwise
