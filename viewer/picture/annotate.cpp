@@ -87,7 +87,7 @@ public:
             wishes.push_back(wish);
         }
         // What matters most is placed first; the ids of the parts from left to right.
-        std::stable_sort(wishes.begin(), wishes.end(), [](const Wish& a, const Wish& b) {
+        std::ranges::stable_sort(wishes, [](const Wish& a, const Wish& b) {
             const auto rank = [](const Wish& wish) {
                 const bool part = wish.label->kind == SceneLabel::Kind::Part;
                 return std::pair{rankOf(wish.label->kind), part ? wish.request.upper.x : 0.0};
@@ -99,6 +99,7 @@ public:
 
     std::vector<PictureArea> obstacles() const {
         std::vector<PictureArea> areas;
+        areas.reserve(outlines_.size());
         for (const Outlined& outline : outlines_)
             areas.push_back(outline.area);
         return areas;
@@ -183,9 +184,8 @@ void drawBox(Paper& paper, const SceneLabel& label, const PictureArea& box, doub
 
 } // namespace
 
-void writeLabels(Paper& paper, const Scene& scene, const SceneCamera& camera, const PictureSize& size,
-                 const PictureLayout& layout) {
-    const Labeller labeller{scene, camera, size};
+void writeLabels(Paper& paper, const Shot& shot, const PictureLayout& layout) {
+    const Labeller labeller{shot.scene, shot.camera, shot.size};
     const std::vector<Wish> wishes = labeller.wishes(paper, layout.unit);
     std::vector<LabelRequest> requests;
     requests.reserve(wishes.size());
@@ -203,7 +203,7 @@ void writeLabels(Paper& paper, const Scene& scene, const SceneCamera& camera, co
             const bool above = placed[i].leaderEnd == wishes[i].request.upper;
             const Vec3& end = above ? wishes[i].upperPoint : wishes[i].lowerPoint;
             drawLeader(paper, placed[i], {looks.colour, (looks.boxed ? 1.6 : 1.0) * layout.unit},
-                       isHidden(scene, camera, end));
+                       isHidden(shot.scene, shot.camera, end));
         }
         if (looks.boxed)
             drawBox(paper, label, placed[i].box, layout.unit);

@@ -1,12 +1,12 @@
 #pragma once
 
 #include "viewer/picture/remarks.h"
-#include "viewer/scene/scene.h"
+#include "viewer/render/renderer.h"
 
 namespace gapwise {
 
-/// Writes the scene's labels where they belong in the picture, with thin leaders, none over another.
-void writeLabels(Paper& paper, const Scene& scene, const SceneCamera& camera, const PictureSize& size,
-                 const PictureLayout& layout);
+/// Writes the labels of the shot's scene where they belong in its picture, with thin leaders, none over
+/// another.
+void writeLabels(Paper& paper, const Shot& shot, const PictureLayout& layout);
 
 } // namespace gapwise

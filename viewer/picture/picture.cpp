@@ -38,16 +38,19 @@ Result<Image> finishedPicture(Renderer& renderer, const Scene& scene, const Pict
                           .notice = wish.notice};
     const PictureLayout layout = layoutFor(wish.size, remarks);
     const SceneCamera camera = cameraFor(scene, wish, layout.content);
-    const DrawStyle style{.paper = inks::kPaper,
-                          .ink = inks::kText,
-                          .samples = samplesFor(wish.size),
-                          .lineScale = layout.unit};
-    auto image = renderer.drawImage({scene, camera, wish.size, style});
+    const Shot shot{.scene = scene,
+                    .camera = camera,
+                    .size = wish.size,
+                    .style = {.paper = inks::kPaper,
+                              .ink = inks::kText,
+                              .samples = samplesFor(wish.size),
+                              .lineScale = layout.unit}};
+    auto image = renderer.drawImage(shot);
     if (!image)
         return image;
     Paper paper{image.value()};
     writeRemarks(paper, wish.size, remarks);
-    writeLabels(paper, scene, camera, wish.size, layout);
+    writeLabels(paper, shot, layout);
     return image;
 }
 

@@ -26,7 +26,7 @@ struct Subject {
 
 bool isBundled(const DataFolder& data, const std::string& source) {
     const std::vector<std::string> frames = bundledFrames(data);
-    return std::find(frames.begin(), frames.end(), source) != frames.end();
+    return std::ranges::find(frames, source) != frames.end();
 }
 
 Result<Subject> subjectOf(Result<Frame> frame) {
@@ -69,7 +69,7 @@ std::string sentenceOf(const RenderPlan& plan) {
 
 std::string variantWords(const Frame& frame) {
     std::string words = frame.variant;
-    std::replace(words.begin(), words.end(), '_', ' ');
+    std::ranges::replace(words, '_', ' ');
     return words;
 }
 

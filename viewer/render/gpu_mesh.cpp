@@ -18,7 +18,7 @@ void append(std::vector<float>& floats, const Vec3& v) {
 void describePairs(unsigned divisor) {
     constexpr int kStride = 2 * kFloatsPerPoint * static_cast<int>(sizeof(float));
     for (const unsigned location : {0U, 1U}) {
-        const std::size_t offset = location * kFloatsPerPoint * sizeof(float);
+        const std::size_t offset = sizeof(float) * kFloatsPerPoint * location;
         glEnableVertexAttribArray(location);
         glVertexAttribPointer(location, kFloatsPerPoint, GL_FLOAT, GL_FALSE, kStride,
                               // The library takes an offset as a pointer.

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <utility>
 
 namespace gapwise {
@@ -25,21 +26,21 @@ bool hasSurfacelessEgl() {
 }
 
 EGLContext makeContext(EGLDisplay display) {
-    constexpr EGLint kConfigWishes[] = {EGL_RENDERABLE_TYPE, EGL_OPENGL_BIT, EGL_SURFACE_TYPE,
-                                        EGL_PBUFFER_BIT, EGL_NONE};
-    constexpr EGLint kContextWishes[] = {EGL_CONTEXT_MAJOR_VERSION,
-                                         3,
-                                         EGL_CONTEXT_MINOR_VERSION,
-                                         3,
-                                         EGL_CONTEXT_OPENGL_PROFILE_MASK,
-                                         EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
-                                         EGL_NONE};
+    constexpr std::array<EGLint, 5> kConfigWishes{EGL_RENDERABLE_TYPE, EGL_OPENGL_BIT, EGL_SURFACE_TYPE,
+                                                  EGL_PBUFFER_BIT, EGL_NONE};
+    constexpr std::array<EGLint, 7> kContextWishes{EGL_CONTEXT_MAJOR_VERSION,
+                                                   3,
+                                                   EGL_CONTEXT_MINOR_VERSION,
+                                                   3,
+                                                   EGL_CONTEXT_OPENGL_PROFILE_MASK,
+                                                   EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
+                                                   EGL_NONE};
     EGLConfig config = nullptr;
     EGLint count = 0;
-    if (!eglBindAPI(EGL_OPENGL_API) || !eglChooseConfig(display, kConfigWishes, &config, 1, &count) ||
+    if (!eglBindAPI(EGL_OPENGL_API) || !eglChooseConfig(display, kConfigWishes.data(), &config, 1, &count) ||
         count < 1)
         return EGL_NO_CONTEXT;
-    return eglCreateContext(display, config, EGL_NO_CONTEXT, kContextWishes);
+    return eglCreateContext(display, config, EGL_NO_CONTEXT, kContextWishes.data());
 }
 
 } // namespace

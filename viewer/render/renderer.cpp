@@ -73,37 +73,37 @@ public:
         const int width = static_cast<int>(piece.area.width);
         const int height = static_cast<int>(piece.area.height);
         const int samples = shot.style.samples;
-        if (!samples_ || samples_->width != width * samples || samples_->height != height * samples) {
-            samples_.reset();
+        if (samples_.width != width * samples || samples_.height != height * samples) {
+            samples_ = {}; // The old one makes room first.
             auto made = makeSampleTarget(width * samples, height * samples);
             if (!made)
                 return made.errors();
             samples_ = std::move(made).value();
         }
-        if (!picture_ || picture_->width != width || picture_->height != height) {
-            picture_.reset();
+        if (picture_.width != width || picture_.height != height) {
+            picture_ = {};
             auto made = makeColourTarget(width, height, ColourFormat::Picture);
             if (!made)
                 return made.errors();
             picture_ = std::move(made).value();
         }
-        glBindFramebuffer(GL_FRAMEBUFFER, samples_->frame.name());
+        glBindFramebuffer(GL_FRAMEBUFFER, samples_.frame.name());
         scene_.draw(shot, piece, meshes_);
         finish(shot);
         if (glGetError() == GL_OUT_OF_MEMORY)
             return Error{.where = "OpenGL", .found = "out of memory", .allowed = "a smaller picture"};
-        return picture_->colour.name();
+        return picture_.colour.name();
     }
 
     int pieceLimit = kPiecePixels;
 
 private:
     void finish(const Shot& shot) {
-        glBindFramebuffer(GL_FRAMEBUFFER, picture_->frame.name());
-        glViewport(0, 0, picture_->width, picture_->height);
+        glBindFramebuffer(GL_FRAMEBUFFER, picture_.frame.name());
+        glViewport(0, 0, picture_.width, picture_.height);
         glDisable(GL_DEPTH_TEST);
-        const std::array<unsigned, 3> textures{samples_->colour.name(), samples_->kind.name(),
-                                               samples_->depth.name()};
+        const std::array<unsigned, 3> textures{samples_.colour.name(), samples_.kind.name(),
+                                               samples_.depth.name()};
         for (unsigned unit = 0; unit < textures.size(); ++unit) {
             glActiveTexture(GL_TEXTURE0 + unit);
             glBindTexture(GL_TEXTURE_2D, textures[unit]);
@@ -133,8 +133,8 @@ private:
     ShaderProgram finish_;
     gl::VertexArray array_;
     GpuMeshes meshes_{};
-    std::optional<SampleTarget> samples_{};
-    std::optional<ColourTarget> picture_{};
+    SampleTarget samples_{};
+    ColourTarget picture_{};
 };
 
 Renderer::Renderer(std::unique_ptr<Parts> parts) : parts_{std::move(parts)} {}

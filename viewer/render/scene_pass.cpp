@@ -90,13 +90,14 @@ void ScenePass::draw(const Shot& shot, const Piece& piece, GpuMeshes& meshes) {
     glClearBufferfv(GL_COLOR, 1, kNothing.data());
     glClearBufferfv(GL_DEPTH, 0, &kFar);
     glDisable(GL_CULL_FACE);
-    if (piece.shadow)
-        drawGround(shot, piece, projection);
+    drawGround(shot, piece, projection);
     drawFaces(shot, piece, projection, meshes);
     drawLines(shot, piece, projection, meshes);
 }
 
 void ScenePass::drawGround(const Shot& shot, const Piece& piece, const Matrix& projection) {
+    if (!piece.shadow)
+        return;
     glDisable(GL_DEPTH_TEST);
     glEnable(GL_BLEND);
     glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);

@@ -12,7 +12,7 @@ namespace gapwise {
 namespace {
 
 std::string withoutEnd(std::string text) {
-    text.erase(std::find(text.begin(), text.end(), '\0'), text.end());
+    text.erase(std::ranges::find(text, '\0'), text.end());
     return text;
 }
 
@@ -131,8 +131,7 @@ void ShaderProgram::set(std::string_view name, const Matrix& value) {
 }
 
 void ShaderProgram::assertReady() const {
-    assert(
-        std::all_of(uniforms_.begin(), uniforms_.end(), [](const auto& named) { return named.second.set; }));
+    assert(std::ranges::all_of(uniforms_, [](const auto& named) { return named.second.set; }));
 }
 
 } // namespace gapwise

@@ -38,8 +38,8 @@ Result<ShadowPass> ShadowPass::make() {
 }
 
 std::optional<Error> ShadowPass::makeTargets() {
-    for (std::optional<ColourTarget>* target : {&sharp_, &soft_}) {
-        if (*target)
+    for (ColourTarget* target : {&sharp_, &soft_}) {
+        if (target->frame)
             continue;
         auto made = makeColourTarget(kShadowPixels, kShadowPixels, ColourFormat::Shade);
         if (!made)
@@ -50,7 +50,7 @@ std::optional<Error> ShadowPass::makeTargets() {
 }
 
 void ShadowPass::drawHeights(const Scene& scene, const ShadowField& field, GpuMeshes& meshes) {
-    glBindFramebuffer(GL_FRAMEBUFFER, sharp_->frame.name());
+    glBindFramebuffer(GL_FRAMEBUFFER, sharp_.frame.name());
     glViewport(0, 0, kShadowPixels, kShadowPixels);
     glDisable(GL_DEPTH_TEST);
     glDisable(GL_CULL_FACE);
@@ -91,10 +91,10 @@ Result<unsigned> ShadowPass::draw(const Scene& scene, const ShadowField& field, 
     // The same width in mm along both directions of the ground; each round closes the gaps between the
     // samples of the wider one after it.
     for (const float step : {0.010F, 0.027F, 0.070F}) {
-        blurFromTo(*sharp_, *soft_, {step * field.reach / field.field[2], 0.0F});
-        blurFromTo(*soft_, *sharp_, {0.0F, step * field.reach / field.field[3]});
+        blurFromTo(sharp_, soft_, {step * field.reach / field.field[2], 0.0F});
+        blurFromTo(soft_, sharp_, {0.0F, step * field.reach / field.field[3]});
     }
-    return sharp_->colour.name();
+    return sharp_.colour.name();
 }
 
 } // namespace gapwise

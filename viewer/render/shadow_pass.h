@@ -37,8 +37,8 @@ private:
     ShaderProgram heights_;
     ShaderProgram blur_;
     gl::VertexArray array_;
-    std::optional<ColourTarget> sharp_{};
-    std::optional<ColourTarget> soft_{};
+    ColourTarget sharp_{}; ///< Empty until the first drawing.
+    ColourTarget soft_{};
 };
 
 } // namespace gapwise

@@ -90,11 +90,10 @@ private:
     Clock nearestAllowed(const PartId& part, const Clock& wished) const {
         const Arcs allowed = allowedIndexOf(frame_, part);
         const Degrees wish = wished.from(Side::Compressor);
-        const auto nearest =
-            std::min_element(allowed.arcs().begin(), allowed.arcs().end(), [&](const Arc& a, const Arc& b) {
-                return apart(a.middle(), wish) - Degrees{a.sweep.value / 2.0} <
-                       apart(b.middle(), wish) - Degrees{b.sweep.value / 2.0};
-            });
+        const auto nearest = std::ranges::min_element(allowed.arcs(), [&](const Arc& a, const Arc& b) {
+            return apart(a.middle(), wish) - Degrees{a.sweep.value / 2.0} <
+                   apart(b.middle(), wish) - Degrees{b.sweep.value / 2.0};
+        });
         return allowed.contains(wish) || allowed.empty()
                    ? wished
                    : Clock::seenFrom(Side::Compressor, nearest->middle());
@@ -118,8 +117,9 @@ private:
         const auto index = housingClockOf(frame_, build_, seatOf(owner->id)).index;
         if (!index)
             return std::nullopt;
-        return featureClock(*index, seating ? *seating->referenceFaceLooks : Side::Compressor,
-                            frame_.feature(feature).feature->offset);
+        const Side looks =
+            seating ? seating->referenceFaceLooks.value_or(Side::Compressor) : Side::Compressor;
+        return featureClock(*index, looks, frame_.feature(feature).feature->offset);
     }
 
     const Frame& frame_;

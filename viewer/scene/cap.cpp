@@ -36,7 +36,7 @@ void onVertex(void* vertex, void* gathered) {
 void onEdgeFlag(GLboolean /*flag*/, void* /*gathered*/) {}
 
 // The signature is the library's.
-// NOLINTNEXTLINE(modernize-avoid-c-arrays)
+// NOLINTNEXTLINE(modernize-avoid-c-arrays, readability-function-size)
 void onCombine(GLdouble at[3], void* /*from*/[4], GLfloat /*weights*/[4], void** made, void* gathered) {
     auto& points = static_cast<Gathered*>(gathered)->points;
     points.push_back({at[0], at[1], at[2]});

@@ -43,8 +43,8 @@ public:
             parts_[part.part] = part;
         for (const PulledPart& part : parts)
             byTime_.push_back(part.part);
-        std::stable_sort(byTime_.begin(), byTime_.end(),
-                         [&](const PartId& a, const PartId& b) { return keyOf(a) < keyOf(b); });
+        std::ranges::stable_sort(byTime_,
+                                 [&](const PartId& a, const PartId& b) { return keyOf(a) < keyOf(b); });
     }
 
     Row row() {
@@ -83,8 +83,8 @@ private:
         if (!seat || seat->carriers.empty())
             return nullptr;
         const SeatId carrier = seatOf(seat->carriers.front().part);
-        const auto seated = std::find_if(parts_.begin(), parts_.end(),
-                                         [&](const auto& entry) { return entry.second.seat == carrier; });
+        const auto seated =
+            std::ranges::find_if(parts_, [&](const auto& entry) { return entry.second.seat == carrier; });
         const std::size_t when = placings_.of(carrier);
         const bool later = when != kNever && when >= placings_.of(own);
         return later && carrier != seatOf(frame_.housing) && seated != parts_.end() ? &seated->first
@@ -117,13 +117,12 @@ std::vector<const Step*> stepsInOrder(const Frame& frame) {
     std::vector<const Step*> order;
     std::set<StepId> done;
     const auto ready = [&](const Step& step) {
-        return !done.contains(step.id) &&
-               std::all_of(step.after.begin(), step.after.end(), [&](const Precedence& before) {
-                   return done.contains(before.step) || !frame.step(before.step);
-               });
+        return !done.contains(step.id) && std::ranges::all_of(step.after, [&](const Precedence& before) {
+            return done.contains(before.step) || !frame.step(before.step);
+        });
     };
     while (true) {
-        const auto next = std::find_if(frame.steps.begin(), frame.steps.end(), ready);
+        const auto next = std::ranges::find_if(frame.steps, ready);
         if (next == frame.steps.end())
             return order;
         order.push_back(&*next);

@@ -123,19 +123,17 @@ private:
     bool hasRoom(const PlacedLabel& candidate) const {
         const PictureArea claimed = padded(candidate.box, taste_.padding * room_.unit);
         return room_.inside.contains(candidate.box) &&
-               std::none_of(placed_.begin(), placed_.end(),
-                            [&](const PlacedLabel& other) { return claimed.overlaps(other.box); });
+               std::ranges::none_of(placed_,
+                                    [&](const PlacedLabel& other) { return claimed.overlaps(other.box); });
     }
 
     /// How many texts already placed it would tangle with: a leader through a text, or two that cross.
     double tanglesOf(const PlacedLabel& candidate) const {
-        return static_cast<double>(
-            std::count_if(placed_.begin(), placed_.end(), [&](const PlacedLabel& other) {
-                return passesThrough(candidate.leaderStart, candidate.leaderEnd,
-                                     padded(other.box, room_.unit)) ||
-                       passesThrough(other.leaderStart, other.leaderEnd, padded(candidate.box, room_.unit)) ||
-                       cross(candidate, other);
-            }));
+        return static_cast<double>(std::ranges::count_if(placed_, [&](const PlacedLabel& other) {
+            return passesThrough(candidate.leaderStart, candidate.leaderEnd, padded(other.box, room_.unit)) ||
+                   passesThrough(other.leaderStart, other.leaderEnd, padded(candidate.box, room_.unit)) ||
+                   cross(candidate, other);
+        }));
     }
 
     double costOf(const LabelRequest& request, const PlacedLabel& candidate, const Choice& choice) const {
@@ -178,8 +176,8 @@ std::vector<PlacedLabel> placeLabels(const std::vector<LabelRequest>& requests, 
         placed.reserve(requests.size());
         for (const LabelRequest& request : requests)
             placed.push_back(placer.place(request));
-        const auto leftOut = std::count_if(placed.begin(), placed.end(),
-                                           [](const PlacedLabel& label) { return label.box.width == 0.0; });
+        const auto leftOut =
+            std::ranges::count_if(placed, [](const PlacedLabel& label) { return label.box.width == 0.0; });
         const double faults = kPerTangle * static_cast<double>(leftOut) + placer.tangles();
         if (faults < fewest) {
             fewest = faults;

@@ -11,8 +11,8 @@ Pose SceneItem::drawnPose() const {
 }
 
 const SceneItem* Scene::item(const PartId& part) const {
-    const auto found = std::find_if(items.begin(), items.end(),
-                                    [&](const SceneItem& candidate) { return candidate.part == part; });
+    const auto found =
+        std::ranges::find_if(items, [&](const SceneItem& candidate) { return candidate.part == part; });
     return found == items.end() ? nullptr : &*found;
 }
 

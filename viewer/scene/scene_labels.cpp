@@ -76,7 +76,7 @@ std::string brokenText(const PartId& part, const Checked& checked) {
         const Verdict& verdict = finding.verdict;
         const std::string word{wordFor(*verdict.rule)};
         if (verdict.state != RuleState::Broken || words.find(word) != std::string::npos ||
-            std::find(verdict.parts.begin(), verdict.parts.end(), part) == verdict.parts.end())
+            std::ranges::find(verdict.parts, part) == verdict.parts.end())
             continue;
         words += (words.empty() ? "" : ", ") + word;
     }

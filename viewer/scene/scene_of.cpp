@@ -63,10 +63,9 @@ private:
 };
 
 bool isBroken(const Checked* checked, const PartId& part) {
-    return checked && std::any_of(checked->findings.begin(), checked->findings.end(), [&](const Finding& f) {
+    return checked && std::ranges::any_of(checked->findings, [&](const Finding& f) {
                return f.verdict.state == RuleState::Broken &&
-                      std::find(f.verdict.parts.begin(), f.verdict.parts.end(), part) !=
-                          f.verdict.parts.end();
+                      std::ranges::find(f.verdict.parts, part) != f.verdict.parts.end();
            });
 }
 
@@ -118,8 +117,8 @@ std::optional<Side> benchEntryOf(const Scene& scene, const Seat* seat, double zM
     if (!seat || seat->carriers.empty())
         return std::nullopt;
     const SeatId carrier = seatOf(seat->carriers.front().part);
-    const auto found = std::find_if(scene.items.begin(), scene.items.end(),
-                                    [&](const SceneItem& item) { return item.seat == carrier; });
+    const auto found =
+        std::ranges::find_if(scene.items, [&](const SceneItem& item) { return item.seat == carrier; });
     return found == scene.items.end() ? std::nullopt : slimmerEnd(*found, zMm);
 }
 
@@ -164,8 +163,7 @@ Colour tintOf(std::string_view name) {
         Named{"housing", {0.74, 0.76, 0.77}},   Named{"steel", {0.78, 0.82, 0.86}},
         Named{"bronze", {0.84, 0.69, 0.45}},    Named{"ring", {0.52, 0.58, 0.65}},
         Named{"aluminium", {0.86, 0.87, 0.87}}, Named{"hot", {0.75, 0.69, 0.64}}};
-    const auto found =
-        std::find_if(kTints.begin(), kTints.end(), [&](const Named& tint) { return tint.name == name; });
+    const auto found = std::ranges::find_if(kTints, [&](const Named& tint) { return tint.name == name; });
     return found == kTints.end() ? kTints[1].colour : found->colour;
 }
 

@@ -84,7 +84,7 @@ private:
     }
 
     void cut(const Triangle& t) {
-        const auto staying = std::count_if(t.begin(), t.end(), [&](std::uint32_t c) { return stays(c); });
+        const auto staying = std::ranges::count_if(t, [&](std::uint32_t c) { return stays(c); });
         if (staying == 0)
             return;
         if (staying == 3) {
@@ -94,7 +94,7 @@ private:
         // Turn the triangle so that its first corner is the one that differs from the other two.
         Triangle turned = t;
         while (stays(turned[0]) != (staying == 1))
-            std::rotate(turned.begin(), turned.begin() + 1, turned.end());
+            std::ranges::rotate(turned, turned.begin() + 1);
         if (staying == 1)
             keepTip(turned);
         else

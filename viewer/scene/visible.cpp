@@ -1,6 +1,6 @@
 #include "viewer/scene/visible.h"
 
-#include <cmath>
+#include <array>
 
 namespace gapwise {
 
@@ -12,9 +12,10 @@ struct Ray {
 };
 
 /// Möller and Trumbore: whether the ray meets the triangle farther than `nearest` from its start.
-bool meets(const Ray& ray, const Vec3& a, const Vec3& b, const Vec3& c, double nearest) {
-    const Vec3 ab = b - a;
-    const Vec3 ac = c - a;
+bool meets(const Ray& ray, const std::array<Vec3, 3>& triangle, double nearest) {
+    const Vec3& a = triangle[0];
+    const Vec3 ab = triangle[1] - a;
+    const Vec3 ac = triangle[2] - a;
     const Vec3 p = cross(ray.direction, ac);
     const double determinant = dot(ab, p);
     if (determinant == 0.0)
@@ -28,7 +29,7 @@ bool meets(const Ray& ray, const Vec3& a, const Vec3& b, const Vec3& c, double n
 
 bool meets(const Ray& ray, const TriangleMesh& mesh, double nearest) {
     for (const auto& [a, b, c] : mesh.triangles)
-        if (meets(ray, mesh.positions[a], mesh.positions[b], mesh.positions[c], nearest))
+        if (meets(ray, {mesh.positions[a], mesh.positions[b], mesh.positions[c]}, nearest))
             return true;
     return false;
 }
