@@ -1,0 +1,136 @@
+#include "viewer/scene/scene_of.h"
+
+#include "models/frame/read_frame.h"
+#include "viewer/scene/assembled_build.h"
+#include "viewer/scene/explosion.h"
+#include "viewer/scene/read_meshes.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+namespace gapwise {
+
+namespace {
+
+Span drawnReach(const SceneItem& item) {
+    Span reach{1e9, -1e9};
+    const Pose drawn = item.drawnPose();
+    for (const Vec3& p : item.mesh->body.faces.positions)
+        reach = {std::min(reach.from, drawn.point(p).z), std::max(reach.to, drawn.point(p).z)};
+    return reach;
+}
+
+} // namespace
+
+/// The bundled frames with the meshes that the build made of them.
+class BundledScene : public testing::TestWithParam<const char*> {
+protected:
+    void SetUp() override {
+        const DataFolder data{GAPWISE_TEST_SHARE};
+        auto frame = readFrame(data, GetParam());
+        ASSERT_TRUE(frame);
+        frame_ = std::move(frame).value();
+        auto meshes = readMeshes(data, frame_);
+        ASSERT_TRUE(meshes) << describe(meshes.errors().front());
+        meshes_ = std::move(meshes).value();
+    }
+
+    Scene scene(const SceneOptions& options) const {
+        return sceneOf(frame_, assembledBuild(frame_), meshes_, options);
+    }
+
+    Frame frame_{};
+    Meshes meshes_{};
+};
+
+TEST_P(BundledScene, ShowsEveryPart) {
+    const Scene shown = scene({});
+    EXPECT_EQ(shown.items.size(), frame_.parts.size());
+    for (const SceneItem& item : shown.items)
+        EXPECT_EQ(item.state, ItemState::Plain) << item.part.text;
+}
+
+TEST_P(BundledScene, PulledApartLeavesNothingOverNothing) {
+    const Scene shown = scene({.explode = 1.0});
+    std::vector<std::pair<Span, std::string>> row;
+    for (const SceneItem& item : shown.items)
+        row.emplace_back(drawnReach(item), item.part.text);
+    std::ranges::sort(row, {}, [](const auto& entry) { return entry.first.from; });
+    for (std::size_t i = 1; i < row.size(); ++i)
+        EXPECT_GT(row[i].first.from, row[i - 1].first.to) << row[i - 1].second << " and " << row[i].second;
+}
+
+// Taken from outside in, what lies on one side of the housing and goes in at that end goes in the later the
+// farther out it lies.
+TEST_P(BundledScene, PulledApartIsTheReverseOfAssembly) {
+    std::vector<PartId> byTime;
+    for (const Step* step : stepsInOrder(frame_))
+        byTime.insert(byTime.end(), step->places.begin(), step->places.end());
+    const Scene shown = scene({.explode = 1.0});
+    int compared = 0;
+    for (const Side side : {Side::Compressor, Side::Turbine}) {
+        double outermost = -1e9;
+        for (const PartId& part : byTime) {
+            const Seat* seat = frame_.seat(seatOf(part));
+            const bool onTheBench = seat && seat->carriers.size() > 1;
+            if (!seat || seat->entersFrom != side || onTheBench)
+                continue;
+            const Span reach = drawnReach(*shown.item(part));
+            const double outward = side == Side::Compressor ? reach.from : -reach.to;
+            EXPECT_GT(outward, outermost) << part.text;
+            outermost = side == Side::Compressor ? reach.to : -reach.from;
+            ++compared;
+        }
+    }
+    EXPECT_GE(compared, 8);
+}
+
+TEST_P(BundledScene, SealRingsComeOffTheirCarrierOverItsSlimEnd) {
+    const Scene shown = scene({.explode = 1.0});
+    for (const auto& [ring, carrier] : {std::pair{"PR-T1", "ROTOR"}, std::pair{"PR-C1", "COLLAR-B"}})
+        EXPECT_GT(drawnReach(*shown.item(PartId{ring})).from, drawnReach(*shown.item(PartId{carrier})).to)
+            << ring;
+}
+
+TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
+    const Scene shown = scene({.section = SectionPlane{}});
+    std::set<std::string> uncut;
+    for (const SceneItem& item : shown.items)
+        if (areaOf(item.mesh->caps) <= 0.0)
+            uncut.insert(item.part.text);
+    EXPECT_TRUE(uncut.empty()) << *uncut.begin();
+}
+
+// Open mesh borders would leave holes in the caps; a closed rest has half of a symmetric housing's faces.
+TEST_P(BundledScene, TheHousingIsCutInTwoNearlyEqualHalves) {
+    const auto half = [&](double degrees) {
+        const Scene shown =
+            scene({.section = SectionPlane{Clock::seenFrom(Side::Compressor, Degrees{degrees})}});
+        const DrawnMesh& mesh = *shown.item(frame_.housing)->mesh;
+        TriangleMesh whole = mesh.body.faces;
+        const auto offset = static_cast<std::uint32_t>(whole.positions.size());
+        whole.positions.insert(whole.positions.end(), mesh.caps.positions.begin(), mesh.caps.positions.end());
+        for (const auto& [a, b, c] : mesh.caps.triangles)
+            whole.triangles.push_back({a + offset, b + offset, c + offset});
+        return signedVolume(whole);
+    };
+    const double whole = signedVolume(meshes_.at(frame_.typeOf(frame_.housing)->id)->body.faces);
+    EXPECT_NEAR((half(90.0) + half(270.0)) / whole, 1.0, 1e-6);
+    EXPECT_NEAR((half(40.0) + half(220.0)) / whole, 1.0, 1e-6);
+}
+
+TEST(ReadMeshes, SaysForEveryTypeHowToMakeWhatIsMissing) {
+    auto frame = readFrame(DataFolder{GAPWISE_TEST_SHARE}, "alder-72");
+    ASSERT_TRUE(frame);
+    const auto meshes = readMeshes(DataFolder{"/nonexistent"}, *frame);
+    ASSERT_FALSE(meshes);
+    EXPECT_EQ(meshes.errors().size(), frame->types.size());
+    for (const Error& error : meshes.errors())
+        EXPECT_NE(describe(error).find("gapwise-shapes alder-72"), std::string::npos);
+}
+
+INSTANTIATE_TEST_SUITE_P(Bundled, BundledScene, testing::Values("alder-72", "alder-72-pinned", "birch-150"));
+
+} // namespace gapwise
