@@ -1,5 +1,7 @@
 #include "models/access/access.h"
 
+#include "models/access/outline.h"
+
 #include "geometry/base/overloaded.h"
 
 #include <fmt/format.h>
@@ -12,40 +14,6 @@ namespace gapwise {
 namespace {
 
 constexpr double kFitToleranceMm = 0.02;
-
-/// One ring of material in the assembled cartridge: what its outline covers.
-struct Slab {
-    Span radius{};
-    Span z{};
-};
-
-double smallest(const Outline& outline) {
-    return std::visit(
-        Overloaded{[](const Diameter& d) { return std::min(d.atFrom, d.atTo) / 2.0; },
-                   [](const QuarterEllipse& curve) { return std::min(curve.r0, curve.r0 + curve.r1); },
-                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / 2.0; }},
-        outline);
-}
-
-double largest(const Outline& outline) {
-    return std::visit(
-        Overloaded{[](const Diameter& d) { return std::max(d.atFrom, d.atTo) / 2.0; },
-                   [](const QuarterEllipse& curve) { return std::max(curve.r0, curve.r0 + curve.r1); },
-                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / std::sqrt(3.0); }},
-        outline);
-}
-
-/// The outline of a part in a seat. The seat's place of the origin holds for either way round; a part that
-/// was put in the other way round covers the same length.
-std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks) {
-    std::vector<Slab> slabs;
-    for (const RingBody& ring : type.shape.rings) {
-        const double a = seat.zMm + signOf(referenceFaceLooks) * ring.z.from;
-        const double b = seat.zMm + signOf(referenceFaceLooks) * ring.z.to;
-        slabs.push_back({{smallest(ring.bore), largest(ring.outside)}, {std::min(a, b), std::max(a, b)}});
-    }
-    return slabs;
-}
 
 /// True when `standing` reaches into the way of `moving`, which comes from the end `from`.
 bool inTheWay(const Slab& standing, const Slab& moving, Side from) {
@@ -108,8 +76,8 @@ std::string misfitOf(const Frame& frame, const PartId& part, const SeatId& seatI
     if (!meant || meant->index != type->index || meant->face != type->face || type->shape.rings.empty() ||
         meant->shape.rings.empty())
         return fmt::format("{} is another kind of part than {} takes", part.text, seatId.text);
-    const double own = 2.0 * largest(type->shape.rings.front().outside);
-    const double wanted = 2.0 * largest(meant->shape.rings.front().outside);
+    const double own = 2.0 * largestRadiusOf(type->shape.rings.front().outside);
+    const double wanted = 2.0 * largestRadiusOf(meant->shape.rings.front().outside);
     if (std::abs(own - wanted) > kAlikeShare * wanted)
         return fmt::format("{} is Ø{:.4g}, and {} takes Ø{:.4g}", part.text, own, seatId.text, wanted);
     return {};

@@ -16,7 +16,7 @@ using nlohmann::json;
 
 // In the order of Event.
 constexpr std::array<std::string_view, std::variant_size_v<Event>> kNames{
-    "attitude", "placed", "taken_off", "turned",      "faced",  "confirmed",
+    "attitude", "placed", "taken_off", "turned",      "faced",  "confirmed", "looked_first",
     "home",     "rotor",  "step_done", "step_undone", "undone", "redone"};
 
 constexpr std::array<std::pair<EndUp, std::string_view>, 3> kEndsUp{
@@ -80,6 +80,7 @@ json fieldsOf(const Event& event) {
                               out["said"] =
                                   e.confirmation.said == Confirmation::Said::Before ? "before" : "after";
                           },
+                          [&](const LookedFirst& e) { out["seat"] = e.seat.text; },
                           [&](const HomeStated& e) {
                               out["seat"] = e.seat.text;
                               out["home"] = e.home;
@@ -195,6 +196,7 @@ constexpr std::array<Maker, std::variant_size_v<Event>> kMakers{
         return FaceTurned{SeatId{f.text("seat")}, f.side("reference_face_looks"), f.setIn()};
     },
     [](Fields& f) -> Event { return confirmedFrom(f); },
+    [](Fields& f) -> Event { return LookedFirst{SeatId{f.text("seat")}}; },
     [](Fields& f) -> Event { return HomeStated{SeatId{f.text("seat")}, f.truth("home")}; },
     [](Fields& f) -> Event { return RotorTurned{f.degrees("rotor_deg")}; },
     [](Fields& f) -> Event { return StepDone{StepId{f.text("step")}}; },

@@ -54,6 +54,11 @@ struct SeatingConfirmed {
     Confirmation confirmation{};
 };
 
+/// Somebody looked at the demand of a seat before saying what he sees there. Nothing takes that back.
+struct LookedFirst {
+    SeatId seat{};
+};
+
 /// The part in a seat is fully home, or is not.
 struct HomeStated {
     SeatId seat{};
@@ -78,8 +83,9 @@ struct Undone {};
 /// Brings back the event that was taken back last.
 struct Redone {};
 
-using Event = std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned,
-                           SeatingConfirmed, HomeStated, RotorTurned, StepDone, StepUndone, Undone, Redone>;
+using Event =
+    std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned, SeatingConfirmed,
+                 LookedFirst, HomeStated, RotorTurned, StepDone, StepUndone, Undone, Redone>;
 
 /// `attitude`, `placed`, `taken_off`, … as in journals.
 std::string_view nameOf(const Event& event);

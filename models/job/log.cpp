@@ -62,6 +62,7 @@ public:
         if (Seating* seating = seatingIn(build_, event.seat))
             seating->confirmed = event.confirmation;
     }
+    void operator()(const LookedFirst&) const {}
     void operator()(const HomeStated& event) const {
         if (Seating* seating = seatingIn(build_, event.seat)) {
             seating->confirmed.reset();
@@ -152,7 +153,7 @@ Parted partedEvents(const Log& log) {
             move(parted.standing, parted.takenBack);
         } else if (std::holds_alternative<Redone>(event)) {
             move(parted.takenBack, parted.standing);
-        } else {
+        } else if (!std::holds_alternative<LookedFirst>(event)) {
             parted.standing.push_back(&event);
             parted.takenBack.clear();
         }
@@ -183,6 +184,7 @@ Errors refusalOf(const Frame& frame, const JobState& state, const Event& event) 
                    [&](const IndexTurned& e) { return refusalOfEmptySeat(build, e.seat); },
                    [&](const FaceTurned& e) { return refusalOfEmptySeat(build, e.seat); },
                    [&](const SeatingConfirmed& e) { return refusalOfEmptySeat(build, e.seat); },
+                   [&](const LookedFirst& e) { return refusalOfEmptySeat(build, e.seat); },
                    [&](const HomeStated& e) { return refusalOfEmptySeat(build, e.seat); },
                    [&](const StepDone& e) { return refusalOfStep(frame, e.step); },
                    [&](const StepUndone& e) { return refusalOfStep(frame, e.step); },
@@ -216,6 +218,9 @@ JobState stateOf(const Frame& frame, const Log& log) {
             state.attitudeConfirmed = attitude->confirmed;
         state.build = withEvent(frame, std::move(state.build), *event);
     }
+    for (const Event& event : log.events)
+        if (const auto* looked = std::get_if<LookedFirst>(&event))
+            state.lookedFirst.insert(looked->seat);
     state.canUndo = parted.standing.size();
     state.canRedo = parted.takenBack.size();
     return state;

@@ -3,6 +3,7 @@
 #include "models/frame/frame.h"
 #include "models/job/event.h"
 
+#include <set>
 #include <vector>
 
 namespace gapwise {
@@ -16,9 +17,10 @@ struct Log {
 /// The state after all events that stand.
 struct JobState {
     Build build{};
-    bool attitudeConfirmed = true; ///< False from a turning of the piece until the drain was confirmed.
-    std::size_t canUndo = 0;       ///< Events that can be taken back.
-    std::size_t canRedo = 0;       ///< Events that can be brought back.
+    bool attitudeConfirmed = true;  ///< False from a turning of the piece until the drain was confirmed.
+    std::set<SeatId> lookedFirst{}; ///< Seats whose demand was shown before what is seen was said.
+    std::size_t canUndo = 0;        ///< Events that can be taken back.
+    std::size_t canRedo = 0;        ///< Events that can be brought back.
 };
 
 /// What may be done to a build now: refused with the reason when a part or seat is not there, the seat is
@@ -32,7 +34,8 @@ Build withEvent(const Frame& frame, Build build, const Event& event);
 /// The log folded from its start. Undone and Redone without anything to take or bring back change nothing.
 JobState stateOf(const Frame& frame, const Log& log);
 
-/// The events of the log that stand, in order, after all taking back.
+/// The events of the log that stand, in order, after all taking back; LookedFirst, which cannot be taken
+/// back, is not among them.
 std::vector<const Event*> standingEvents(const Log& log);
 
 /// A bush that is set down within 5° of its pin falls onto it; every other part stays where it was set.

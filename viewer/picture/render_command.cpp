@@ -1,6 +1,7 @@
 #include "viewer/picture/render_command.h"
 
 #include "geometry/base/write_file.h"
+#include "models/build/document_kind.h"
 #include "models/build/read_build.h"
 #include "models/frame/notice.h"
 #include "models/json/document.h"
@@ -46,10 +47,7 @@ Result<Subject> readSubject(const DataFolder& data, const std::string& source) {
     const auto document = parseJson(*text, source);
     if (!document)
         return document.errors();
-    const bool isFrame = document->is_object() && document->contains("format") &&
-                         document->at("format").is_string() &&
-                         document->at("format").get<std::string>().starts_with("gapwise.frame/");
-    if (isFrame)
+    if (documentKind(*document) == DocumentKind::Frame)
         return subjectOf(parseFrame(data, *text, source));
     auto sheet = parseBuildSheet(data, *text, source);
     if (!sheet)

@@ -45,6 +45,7 @@ std::vector<Event> oneOfEach() {
             IndexTurned{seat, clock, std::nullopt},
             FaceTurned{seat, Side::Compressor, view},
             SeatingConfirmed{seat, {.by = "Ilka \"I.\" Dorn", .said = Confirmation::Said::After}},
+            LookedFirst{seat},
             HomeStated{seat, false},
             RotorTurned{Degrees{12.25}},
             StepDone{StepId{"S13"}},

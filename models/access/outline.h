@@ -1,0 +1,23 @@
+#pragma once
+
+#include "models/frame/frame.h"
+
+#include <vector>
+
+namespace gapwise {
+
+/// One ring of material in the assembled cartridge: what its outline covers, in mm of the datum axes.
+struct Slab {
+    Span radius{};
+    Span z{};
+};
+
+/// Smallest and largest radius of an outline, in mm.
+double smallestRadiusOf(const Outline& outline);
+double largestRadiusOf(const Outline& outline);
+
+/// The outline of a part in a seat. The seat's place of the origin holds for either way round; a part that
+/// was put in the other way round covers the same length.
+std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks);
+
+} // namespace gapwise
