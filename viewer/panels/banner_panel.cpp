@@ -5,12 +5,15 @@ namespace gapwise {
 
 namespace {
 
-constexpr double kActWidth = 78.0;
-constexpr double kNoticeWidth = 420.0;
+constexpr double kNoticeWidth = 372.0;
 
 /// A button on the dark ground.
 bool act(const Surface& surface, const Area& area, const char* label, bool enabled) {
     return button(surface, area, label, {.enabled = enabled, .font = surface.fonts().small});
+}
+
+void toggle(Drafts& drafts, Drafts::Box box) {
+    drafts.box = drafts.box == box ? Drafts::Box::None : box;
 }
 
 std::optional<Wish> acts(const Job& job, const Area& area, const Surface& surface) {
@@ -21,55 +24,82 @@ std::optional<Wish> acts(const Job& job, const Area& area, const Surface& surfac
     if (act(surface, columnOf(area, 4, 1, gap), "Redo", job.state.canRedo > 0))
         wish = Act{Redone{}};
     if (act(surface, columnOf(area, 4, 2, gap), "File …", true))
-        surface.drafts().fileOpen = !surface.drafts().fileOpen;
+        toggle(surface.drafts(), Drafts::Box::File);
     if (act(surface, columnOf(area, 4, 3, gap), "Keys …", true))
-        surface.drafts().keysOpen = !surface.drafts().keysOpen;
+        toggle(surface.drafts(), Drafts::Box::Keys);
     return wish;
 }
 
-void notices(const BannerWords& words, const Area& area, const Surface& surface) {
-    const double half = area.height / 2.0;
-    const Area upper{area.x, area.y, area.width, half};
-    const Area lower{area.x, area.y + half, area.width, half};
-    if (!words.notice.empty()) {
-        fillArea(upper.inset(surface.px(1.0)), palette::kNotice, surface.px(3.0));
-        writeLine(upper.inset(surface.px(6.0)), words.notice,
-                  {surface.fonts().small, palette::kNoticeInk, Align::Middle});
-    }
-    writeLine(lower, kPrevails, {surface.fonts().small, palette::kBannerSoft, Align::Middle});
+void drawNotice(const BannerWords& words, const Area& area, const Surface& surface) {
+    if (words.notice.empty())
+        return;
+    fillArea(area, palette::kNotice, surface.px(3.0));
+    writeLine(area, words.notice, {surface.fonts().small, palette::kNoticeInk, Align::Middle});
 }
 
-void sentences(const BannerWords& words, const Area& area, const Surface& surface) {
-    const double split = surface.bench ? 0.62 : 0.54;
-    const Area upper{area.x, area.y, area.width, area.height * split};
-    const Area lower{area.x, upper.bottom(), area.width, area.height - upper.height};
-    const std::string drain =
-        surface.bench ? words.look + " · " + words.bench.substr(words.bench.find("drain")) : words.look;
-    writeLine(upper, drain,
-              {surface.bench ? surface.fonts().bench : surface.fonts().title, palette::kBannerInk});
-    const std::string second =
-        words.warning.empty() ? words.bench + "  ·  " + words.job : words.bench + "  ·  ! " + words.warning;
-    writeLine(lower, second,
+void drawPrevails(const Area& area, const Surface& surface) {
+    writeLine(area, kPrevails, {surface.fonts().small, palette::kBannerSoft, Align::Middle});
+}
+
+/// The bench words with what is to be heeded.
+void drawBench(const BannerWords& words, const Area& area, const Surface& surface) {
+    std::string line = words.bench;
+    if (!words.warning.empty())
+        line += "  ·  ! " + words.warning;
+    else if (!words.hint.empty())
+        line += "  ·  " + words.hint;
+    writeLine(area, line,
               {surface.fonts().body, words.warning.empty() ? palette::kBannerSoft : palette::kNotice});
+}
+
+/// Two lines, then the acts, then the notices.
+std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const Area& inner,
+                               const Surface& surface) {
+    const double notice = surface.px(kNoticeWidth);
+    const double half = inner.height / 2.0;
+    const Area upper{inner.right() - notice, inner.y, notice, half};
+    drawNotice(words, upper.inset(surface.px(1.0)), surface);
+    drawPrevails({upper.x, upper.bottom(), notice, half}, surface);
+    const double width = surface.px(292.0);
+    const Area buttons{upper.x - surface.px(14.0) - width, inner.y + surface.px(4.0), width,
+                       inner.height - surface.px(8.0)};
+    const Area line{inner.x, inner.y, buttons.x - inner.x - surface.px(12.0), inner.height * 0.54};
+    writeLine(line, words.look, {surface.fonts().title, palette::kBannerInk});
+    const double taken = static_cast<double>(sizeOf(surface.fonts().title, words.look).x) + surface.px(16.0);
+    writeLine({line.x + taken, line.y, line.width - taken, line.height}, words.job,
+              {surface.fonts().small, palette::kBannerSoft, Align::Right});
+    drawBench(words, {line.x, line.bottom(), line.width, inner.bottom() - line.bottom()}, surface);
+    return acts(job, buttons, surface);
+}
+
+/// Large words over the width, all else in a line below.
+std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Area& inner,
+                              const Surface& surface) {
+    const double width = 4.0 * surface.target + surface.px(18.0);
+    const Area buttons{inner.right() - width, inner.y, width, inner.height};
+    const double free = buttons.x - inner.x - surface.px(12.0);
+    const Area upper{inner.x, inner.y, free, inner.height * 0.66};
+    const Area lower{inner.x, upper.bottom(), free, inner.height - upper.height};
+    writeLine(upper, words.fromFar, {surface.fonts().bench, palette::kBannerInk});
+    const double each = surface.px(342.0);
+    const std::string left = words.warning.empty() ? lyingPhrase(job) + " · " + words.job
+                                                   : "! " + words.warning + " · " + words.job;
+    writeLine({lower.x, lower.y, free - 2.0 * each - surface.px(12.0), lower.height}, left,
+              {surface.fonts().small, words.warning.empty() ? palette::kBannerSoft : palette::kNotice});
+    drawNotice(words, {lower.right() - 2.0 * each, lower.y, each - surface.px(6.0), lower.height}, surface);
+    drawPrevails({lower.right() - each, lower.y, each, lower.height}, surface);
+    return acts(job, buttons, surface);
 }
 
 } // namespace
 
 std::optional<Wish> bannerPanel(const Job& job, const Area& area, const Surface& surface) {
-    ImGui::PushID("banner");
+    const Scope scope{surface, "banner"};
     fillArea(area, palette::kBanner);
     const BannerWords words = bannerWordsOf(job);
     const Area inner{area.x + surface.px(14.0), area.y + surface.px(4.0), area.width - surface.px(28.0),
                      area.height - surface.px(8.0)};
-    const double actsWidth = surface.px(4.0 * kActWidth);
-    const double noticeWidth = surface.px(kNoticeWidth);
-    notices(words, {inner.right() - noticeWidth, inner.y, noticeWidth, inner.height}, surface);
-    const double actsX = inner.right() - noticeWidth - surface.px(12.0) - actsWidth;
-    std::optional<Wish> wish =
-        acts(job, {actsX, inner.y + surface.px(4.0), actsWidth, inner.height - surface.px(8.0)}, surface);
-    sentences(words, {inner.x, inner.y, actsX - inner.x - surface.px(12.0), inner.height}, surface);
-    ImGui::PopID();
-    return wish;
+    return surface.bench ? farBanner(job, words, inner, surface) : nearBanner(job, words, inner, surface);
 }
 
 } // namespace gapwise

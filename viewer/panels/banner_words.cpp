@@ -14,27 +14,30 @@ std::string_view loud(Side side) {
     return side == Side::Compressor ? "COMPRESSOR" : "TURBINE";
 }
 
-std::string lookWords(const Job& job) {
+/// From where one looks: `the COMPRESSOR side`, `BESIDE`, `BOTH ENDS`.
+std::string lookedFrom(const Job& job) {
     if (job.standpoint.kind == LookKind::BothEnds)
-        return "You look at BOTH ENDS, inlet on top";
+        return "BOTH ENDS";
     const std::optional<View> view = pictureViewOf(job.standpoint, job.attitude());
-    if (!view)
-        return "You look from BESIDE";
-    return fmt::format("You look from the {} side", loud(view->side));
+    return view ? fmt::format("the {} side", loud(view->side)) : std::string{"BESIDE"};
+}
+
+std::string hintWords(const Job& job) {
+    if (job.standpoint.kind == LookKind::BothEnds)
+        return "each end with the inlet on top";
+    const bool clock = pictureViewOf(job.standpoint, job.attitude()).has_value();
+    return clock ? std::string{} : std::string{"read clocks on the dials"};
 }
 
 std::string warningWords(const Job& job) {
     if (!job.state.attitudeConfirmed)
-        return "Say where the drain points: it is only believed";
+        return "say where the drain points";
     if (job.standpoint.kind == LookKind::BothEnds)
         return {};
     const Degrees off = pictureCameraOf(job.standpoint, job.attitude()).offAxis();
-    if (off > kNoClock)
-        return "From here no clock can be read: read the dials";
-    if (off > kOblique)
-        return fmt::format("Oblique look: a clock read here may be {:.0f}° off",
-                           std::ceil(obliqueReadingError(off).value));
-    return {};
+    if (off <= kOblique || off > kNoClock)
+        return {};
+    return fmt::format("oblique look: clocks up to {:.0f}° off", std::ceil(obliqueReadingError(off).value));
 }
 
 } // namespace
@@ -59,11 +62,17 @@ std::string_view labelOf(Use use) {
 }
 
 BannerWords bannerWordsOf(const Job& job) {
-    return {.look = lookWords(job),
-            .bench = fmt::format("On the bench: {}, drain {}{}", lyingPhrase(job), drainPhrase(job),
-                                 job.state.attitudeConfirmed ? "" : " (?)"),
+    const std::string from = lookedFrom(job);
+    const char* believed = job.state.attitudeConfirmed ? "" : " (?)";
+    const bool both = job.standpoint.kind == LookKind::BothEnds;
+    return {.look = fmt::format("You look {} {}", both ? "at" : "from", from),
+            .bench =
+                fmt::format("On the bench: {}, drain {}{}", lyingPhrase(job), drainPhrase(job), believed),
+            .fromFar = fmt::format("{} · drain {}{}", from.starts_with("the ") ? from.substr(4) : from,
+                                   drainPhrase(job), believed),
             .job = fmt::format("{} · {} · {}", job.name, job.frame.name, labelOf(job.use)),
             .warning = warningWords(job),
+            .hint = hintWords(job),
             .notice = std::string{noticeOf(job.frame)}};
 }
 

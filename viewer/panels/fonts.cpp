@@ -24,9 +24,9 @@ constexpr std::array<Typeface, 2> kSemibold{
      {"/usr/share/fonts/truetype/noto/NotoSans-Bold.ttf", "fonts-noto-core"}}};
 
 /// Latin with its accents, punctuation, the arrows and signs that the words use.
-constexpr std::array<ImWchar, 11> kGlyphs{0x0020, 0x017f, 0x2010, 0x2026, 0x2032, 0x2033,
-                                          0x2190, 0x2199, 0x2212, 0x2212, 0};
-constexpr std::array<ImWchar, 3> kLargeGlyphs{0x0020, 0x00ff, 0};
+constexpr std::array<ImWchar, 13> kGlyphs{0x0020, 0x017f, 0x2010, 0x2026, 0x2032, 0x2033, 0x2190,
+                                          0x2199, 0x21ba, 0x21bb, 0x2212, 0x2212, 0};
+constexpr std::array<ImWchar, 5> kLargeGlyphs{0x0020, 0x00ff, 0x2026, 0x2026, 0};
 
 Result<const char*> firstThere(const std::array<Typeface, 2>& choices) {
     for (const Typeface& choice : choices)

@@ -76,8 +76,8 @@ std::optional<Wish> turnRow(const Job& job, const Area& area, const Surface& sur
     const bool level = job.attitude().up == EndUp::Level;
     const std::array<std::pair<TurningMove, const char*>, 3> moves{
         {{TurningMove::Rolled, level ? "roll over" : "half round"},
-         {TurningMove::TurnedRound, level ? "end for end" : "tip sideways"},
-         {TurningMove::TippedOver, level ? "over the end" : "tip toward me"}}};
+         {TurningMove::TurnedRound, level ? "turn round" : "tip sideways"},
+         {TurningMove::TippedOver, level ? "tip over" : "tip toward me"}}};
     const Area words{area.x, area.y, area.width * 0.28, area.height};
     const Area buttons{words.right(), area.y, area.width - words.width, area.height};
     writeLine(words, "I turn the piece", {surface.fonts().strong, palette::kInk});
@@ -93,7 +93,7 @@ std::optional<Wish> turnRow(const Job& job, const Area& area, const Surface& sur
 } // namespace
 
 std::optional<Wish> lookPanel(const Job& job, const Area& area, const Surface& surface) {
-    ImGui::PushID("looks");
+    const Scope scope{surface, "looks"};
     const double gap = surface.px(8.0);
     const double row = (area.height - gap) / 2.0;
     std::optional<Wish> wish = looksRow(job, {area.x, area.y, area.width, row}, surface);
@@ -103,18 +103,17 @@ std::optional<Wish> lookPanel(const Job& job, const Area& area, const Surface& s
         wish = walk;
     if (const auto turn = turnRow(job, {area.x + split + gap, y, area.width - split - gap, row}, surface))
         wish = turn;
-    ImGui::PopID();
     return wish;
 }
 
 std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surface& surface) {
-    ImGui::PushID("pull apart");
+    const Scope scope{surface, "pull apart"};
     const double words = surface.px(34.0);
     writeLines({area.x, area.y, area.width, words}, "Pull\napart",
                {surface.fonts().small, palette::kSoftInk, Align::Middle});
     const Area rail{area.x, area.y + words + surface.px(12.0), area.width,
                     area.height - words - surface.px(24.0)};
-    const Pressed pressed = pressable("rail", rail);
+    const Pressed pressed = pressable(surface, "rail", rail);
     const double x = rail.middleX();
     const double value = job.standpoint.pulledApart;
     const double y = rail.bottom() - value * rail.height;
@@ -124,7 +123,6 @@ std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surfa
                   static_cast<float>(surface.px(4.0)));
     ink().AddCircleFilled(point(x, y), static_cast<float>(surface.px(pressed.held ? 12.0 : 10.0)),
                           palette::kAccent);
-    ImGui::PopID();
     if (!pressed.held)
         return std::nullopt;
     Standpoint standpoint = job.standpoint;

@@ -1,8 +1,10 @@
 #include "viewer/panels/banner_words.h"
+#include "viewer/panels/opening_words.h"
 #include "viewer/panels/parts.h"
 
 #include "models/frame/notice.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 
@@ -10,99 +12,125 @@ namespace gapwise {
 
 namespace {
 
-struct UseCard {
-    Use use;
-    const char* label;
-    const char* words;
-};
-
-constexpr std::array<UseCard, 3> kUseCards{
-    {{Use::Practise, "Practise", "Place every ring, be told what is wrong and why. Nothing can break."},
-     {Use::Bench, "At the bench",
-      "Say what you see on the real piece, then compare. Large words, large buttons."},
-     {Use::Show, "Show", "Set anything before others, judged as you turn it. Both ends at once."}}};
-
 void useCards(const Area& area, const Surface& surface) {
-    for (int i = 0; i < 3; ++i) {
-        const UseCard& card = kUseCards.at(static_cast<std::size_t>(i));
-        const Area place = columnOf(area, 3, i, surface.px(16.0));
-        const bool chosen = surface.drafts().use == card.use;
-        if (pressable(card.label, place).done)
-            surface.drafts().use = card.use;
+    for (int i = 0; const UseWords& words : useWords()) {
+        const Area place = columnOf(area, 3, i++, surface.px(16.0));
+        const bool chosen = surface.drafts().use == words.use;
+        if (pressable(surface, words.label.data(), place).done)
+            surface.drafts().use = words.use;
         fillArea(place, chosen ? palette::kAccentLight : palette::kSheet, surface.px(8.0));
         frameArea(place, chosen ? palette::kAccent : palette::kHairline, surface.px(8.0), chosen ? 2.5 : 1.0);
         const Area inner = place.inset(surface.px(16.0));
-        writeLine({inner.x, inner.y, inner.width, surface.px(28.0)}, card.label, {surface.fonts().title});
-        writeLines({inner.x, inner.y + surface.px(36.0), inner.width, inner.height - surface.px(36.0)},
-                   card.words, {surface.fonts().body, palette::kSoftInk});
+        const double title = surface.px(28.0);
+        writeLine({inner.x, inner.y, inner.width, title}, words.label, {surface.fonts().title});
+        if (chosen)
+            writeLine({inner.x, inner.y, inner.width, title}, "chosen",
+                      {surface.fonts().small, palette::kAccent, Align::Right});
+        writeLines({inner.x, inner.y + title + surface.px(6.0), inner.width, inner.height - title},
+                   words.what, {surface.fonts().body, palette::kSoftInk});
     }
 }
 
-/// One entry of a list; `row` counts from 0.
-bool entry(const Surface& surface, const Area& list, int row, const std::string& label) {
-    const double height = surface.target + surface.px(8.0);
-    const Area place{list.x, list.y + surface.px(36.0) + row * (height + surface.px(6.0)), list.width,
-                     height};
-    if (place.bottom() > list.bottom())
-        return false;
-    ImGui::PushID(row);
-    const bool pressed = button(surface, place, label);
-    ImGui::PopID();
-    return pressed;
-}
+/// A list of buttons under a heading.
+struct List {
+    const char* heading = "";
+    const char* empty = "";
+    std::vector<std::string> labels{};
+};
 
-void heading(const Surface& surface, const Area& list, const char* words) {
-    writeLine({list.x, list.y, list.width, surface.px(28.0)}, words, {surface.fonts().strong});
+/// The entry that was pressed.
+std::optional<std::size_t> showList(const List& list, const Area& area, const Surface& surface) {
+    const Scope scope{surface, list.heading};
+    const double heading = surface.px(30.0);
+    writeLine({area.x, area.y, area.width, heading}, list.heading, {surface.fonts().strong});
+    if (list.labels.empty())
+        writeLine({area.x, area.y + heading, area.width, heading}, list.empty,
+                  {surface.fonts().body, palette::kSoftInk});
+    std::optional<std::size_t> chosen;
+    ImGui::SetCursorScreenPos(point(area.x, area.y + heading));
+    ImGui::BeginChild("entries", point(area.width, area.height - heading), false,
+                      ImGuiWindowFlags_NavFlattened | ImGuiWindowFlags_NoBackground);
+    const ImVec2 origin = ImGui::GetCursorScreenPos();
+    const double height = std::max(surface.target, surface.px(44.0));
+    double y = static_cast<double>(origin.y);
+    for (std::size_t i = 0; i < list.labels.size(); ++i) {
+        ImGui::PushID(static_cast<int>(i));
+        if (button(surface, {area.x + 2.0, y + 2.0, area.width - surface.px(18.0), height}, list.labels[i]))
+            chosen = i;
+        ImGui::PopID();
+        y += height + surface.px(6.0);
+    }
+    ImGui::SetCursorScreenPos(point(area.x, y));
+    ImGui::Dummy({1.0F, 1.0F});
+    ImGui::EndChild();
+    return chosen;
 }
 
 std::optional<Wish> lists(const Workplace& workplace, const Area& area, const Surface& surface) {
-    std::optional<Wish> wish;
-    const double gap = surface.px(16.0);
+    const Offered& offered = workplace.offered;
     const Use use = surface.drafts().use;
-    const Area frames = columnOf(area, 3, 0, gap);
-    heading(surface, frames, "Begin with an empty housing");
-    ImGui::PushID("frames");
-    for (int row = 0; const std::string& frame : workplace.offered.frames)
-        if (entry(surface, frames, row++, frame))
-            wish = StartJob{.frame = frame, .use = use};
-    ImGui::PopID();
-    const Area samples = columnOf(area, 3, 1, gap);
-    heading(surface, samples, "Begin with a sample build");
-    ImGui::PushID("samples");
-    for (int row = 0; const std::filesystem::path& sheet : workplace.offered.samples)
-        if (entry(surface, samples, row++, sheet.stem().stem().string()))
-            wish = StartJob{.use = use, .sheet = sheet};
-    ImGui::PopID();
-    const Area journals = columnOf(area, 3, 2, gap);
-    heading(surface, journals, "Go on where you left");
-    ImGui::PushID("journals");
-    for (int row = 0; const std::filesystem::path& journal : workplace.offered.journals)
-        if (entry(surface, journals, row++, journal.stem().string()))
-            wish = ContinueJob{journal};
-    ImGui::PopID();
+    const double gap = surface.px(16.0);
+    List samples{"Begin with a sample build", "No samples were found.", {}};
+    for (const std::filesystem::path& sheet : offered.samples)
+        samples.labels.push_back(sheetLabel(sheet, offered.frames));
+    List journals{"Go on where you left", "No job was begun here yet.", {}};
+    for (const std::filesystem::path& journal : offered.journals)
+        journals.labels.push_back(journalLabel(journal));
+    const List frames{"Begin with an empty housing", "No frames were found.", offered.frames};
+    std::optional<Wish> wish;
+    if (const auto i = showList(frames, columnOf(area, 3, 0, gap), surface))
+        wish = StartJob{.frame = offered.frames[*i], .use = use};
+    if (const auto i = showList(samples, columnOf(area, 3, 1, gap), surface))
+        wish = StartJob{.use = use, .sheet = offered.samples[*i]};
+    if (const auto i = showList(journals, columnOf(area, 3, 2, gap), surface))
+        wish = ContinueJob{offered.journals[*i]};
     return wish;
+}
+
+void banner(const Area& area, const Surface& surface) {
+    fillArea(area, palette::kBanner);
+    const double side = surface.px(32.0);
+    writeLine({area.x + side, area.y, surface.px(150.0), area.height}, "Gapwise",
+              {surface.fonts().title, palette::kBannerInk});
+    writeLine({area.x + surface.px(190.0), area.y, area.width * 0.45, area.height},
+              "Which way does every gap, face and mark of the cartridge look?",
+              {surface.fonts().body, palette::kBannerSoft});
+    writeLine({area.middleX(), area.y, area.width / 2.0 - side, area.height}, kPrevails,
+              {surface.fonts().small, palette::kBannerSoft, Align::Right});
+}
+
+void firstThings(const Area& area, const Surface& surface) {
+    fillArea(area, palette::kSheet, surface.px(8.0));
+    frameArea(area, palette::kHairline, surface.px(8.0));
+    const Area inner = area.inset(surface.px(14.0));
+    const auto words = std::ranges::find(useWords(), surface.drafts().use, &UseWords::use);
+    writeLine({inner.x, inner.y, inner.width, surface.px(22.0)}, "What to do first",
+              {surface.fonts().strong});
+    const double top = inner.y + surface.px(26.0);
+    for (int i = 0; const std::string_view step : words->first)
+        writeLines({columnOf(inner, 3, i, surface.px(24.0)).x, top,
+                    columnOf(inner, 3, i++, surface.px(24.0)).width, inner.bottom() - top},
+                   step, {surface.fonts().body, palette::kSoftInk});
 }
 
 } // namespace
 
 std::optional<Wish> openingPanel(const Workplace& workplace, const Area& area, const Surface& surface) {
-    ImGui::PushID("opening");
-    const Area banner{area.x, area.y, area.width, surface.px(64.0)};
-    fillArea(banner, palette::kBanner);
-    writeLine({banner.x + surface.px(32.0), banner.y, banner.width / 2.0, banner.height}, "Gapwise",
-              {surface.fonts().title, palette::kBannerInk});
-    writeLine({banner.middleX(), banner.y, banner.width / 2.0 - surface.px(32.0), banner.height}, kPrevails,
-              {surface.fonts().small, palette::kBannerSoft, Align::Right});
-    const Area body{area.x + surface.px(32.0), banner.bottom() + surface.px(24.0),
-                    area.width - surface.px(64.0), area.bottom() - banner.bottom() - surface.px(48.0)};
-    useCards({body.x, body.y, body.width, surface.px(130.0)}, surface);
-    const double y = body.y + surface.px(154.0);
+    const Scope scope{surface, "opening"};
+    const Area top{area.x, area.y, area.width, surface.px(60.0)};
+    banner(top, surface);
+    const double side = surface.px(32.0);
+    const double gap = surface.px(20.0);
+    const Area cards{area.x + side, top.bottom() + gap, area.width - 2.0 * side, surface.px(124.0)};
+    useCards(cards, surface);
+    const Area notice{cards.x, area.bottom() - surface.px(38.0), cards.width, surface.px(24.0)};
+    const Area first{cards.x, notice.y - surface.px(92.0), cards.width, surface.px(82.0)};
     std::optional<Wish> wish =
-        lists(workplace, {body.x, y, body.width, body.bottom() - y - surface.px(48.0)}, surface);
-    writeLines({body.x, body.bottom() - surface.px(40.0), body.width, surface.px(40.0)},
-               std::string{"The bundled frames are for practice. "} + std::string{kPracticeNotice} + ".",
-               {surface.fonts().body, palette::kSoftInk});
-    ImGui::PopID();
+        lists(workplace, {cards.x, cards.bottom() + gap, cards.width, first.y - gap - cards.bottom() - gap},
+              surface);
+    firstThings(first, surface);
+    writeLine(notice, "Frames that come with Gapwise: " + std::string{kPracticeNotice},
+              {surface.fonts().body, palette::kNoticeInk});
     return wish;
 }
 

@@ -50,13 +50,67 @@ void drawLabels(const PanelFrame& frame) {
     }
 }
 
-std::optional<Wish> jobPanels(const Job& job, const Layout& layout, const Surface& surface) {
+/// Where a box lies: over the picture, and over the looks too where the picture is low.
+Area boxAreaOf(const Layout& layout, const Surface& surface) {
+    const bool low = layout.picture.height < surface.px(300.0);
+    const double top = low ? layout.looks.y : layout.picture.y;
+    return {layout.picture.x, top, layout.picture.width, layout.picture.bottom() - top};
+}
+
+bool boxIsOpen(const Job& job, const Drafts& drafts) {
+    return !job.state.attitudeConfirmed || drafts.box != Drafts::Box::None;
+}
+
+/// At most one box; the question about the drain comes first.
+std::optional<Wish> boxes(const Job& job, const Area& area, const Surface& surface) {
+    if (!job.state.attitudeConfirmed)
+        return drainQuestion(job, area, surface);
+    switch (surface.drafts().box) {
+    case Drafts::Box::Findings: return findingsBox(job, area, surface);
+    case Drafts::Box::Keys: return keysBox(area, surface);
+    case Drafts::Box::File: return fileBox(job, area, surface);
+    case Drafts::Box::None: break;
+    }
+    return std::nullopt;
+}
+
+/// The box, and the looks unless it lies over them.
+std::optional<Wish> middlePanels(const Job& job, const Layout& layout, const Surface& surface) {
+    const Area box = boxAreaOf(layout, surface);
     std::optional<Wish> wish;
+    const bool open = boxIsOpen(job, surface.drafts());
+    if (!open || box.y >= layout.looks.bottom())
+        keepFirst(wish, lookPanel(job, layout.looks, surface));
+    if (open)
+        keepFirst(wish, boxes(job, box, surface));
+    return wish;
+}
+
+std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, const Surface& surface) {
+    const Job& job = *workplace.job;
+    std::optional<Wish> wish = jobKeys(job, surface.drafts());
     drawLabels(surface.frame);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
-    keepFirst(wish, lookPanel(job, layout.looks, surface));
+    keepFirst(wish, endDialPanel(job, Side::Turbine, layout.turbineDial, surface));
+    keepFirst(wish, endDialPanel(job, Side::Compressor, layout.compressorDial, surface));
+    keepFirst(wish, middlePanels(job, layout, surface));
     keepFirst(wish, pullApartPanel(job, layout.pullApart, surface));
+    keepFirst(wish, trayPanel(job, layout.tray, surface));
+    keepFirst(wish, partCard(job, layout.card, surface));
+    keepFirst(wish, linePanel(job, layout.line, surface));
+    const Area overPicture{layout.picture.x, layout.picture.bottom() - surface.px(60.0), layout.picture.width,
+                           surface.px(60.0)};
+    const bool noRoom = layout.notices.empty() && workplace.note.has_value();
+    keepFirst(wish, noticesPanel(workplace, noRoom ? overPicture : layout.notices, surface));
     return wish;
+}
+
+bool pictureIsFree(const Workplace& workplace, const PanelFrame& frame) {
+    const ImVec2 mouse = ImGui::GetIO().MousePos;
+    return workplace.job &&
+           frame.picture.contains(static_cast<double>(mouse.x), static_cast<double>(mouse.y)) &&
+           !boxIsOpen(*workplace.job, frame.drafts) && !ImGui::IsAnyItemActive() &&
+           !ImGui::IsAnyItemHovered();
 }
 
 } // namespace
@@ -66,8 +120,10 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     const Area window{0.0, 0.0, wanted.width, wanted.height};
     const Surface surface{.frame = frame, .bench = wanted.bench, .target = targetSize(wanted)};
     frame.pointedAt.reset();
+    frame.targets.clear();
     frame.picture = {};
     std::optional<Wish> wish;
+    ImGui::PushFont(frame.fonts.body);
     ImGui::SetNextWindowPos({0.0F, 0.0F});
     ImGui::SetNextWindowSize(ImGui::GetIO().DisplaySize);
     if (ImGui::Begin("Gapwise", nullptr, kRootFlags)) {
@@ -75,13 +131,15 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
             const Layout layout = layoutOf(wanted);
             frame.picture = layout.picture;
             drawGround(layout, window);
-            wish = jobPanels(*workplace.job, layout, surface);
+            wish = jobPanels(workplace, layout, surface);
         } else {
             fillArea(window, palette::kPaper);
             wish = openingPanel(workplace, window, surface);
         }
     }
+    frame.pictureFree = pictureIsFree(workplace, frame);
     ImGui::End();
+    ImGui::PopFont();
     return wish;
 }
 

@@ -22,23 +22,52 @@ struct PictureLabel {
     bool strong = false;
 };
 
+/// What can be pressed in a picture, by name: `card/Put down`, `tray/SR-CO`. For scripts and tests that drive
+/// the screen as a hand does.
+struct Target {
+    std::string name{};
+    Area area{};
+};
+
+/// How a clock that is typed or pressed on the card is meant.
+enum class ClockMeant {
+    AsISeeIt,       ///< From where the person stands, as the piece lies.
+    FromCompressor, ///< From the compressor side, inlet on top.
+    FromTurbine     ///< From the turbine side, inlet on top.
+};
+
+/// A press on an end dial that may become the dragging of a gap.
+struct DialDrag {
+    Side side = Side::Compressor;
+    SeatId seat{};
+    Degrees grip{0.0};  ///< From the pointer to the gap.
+    double fromX = 0.0; ///< Where it was pressed.
+    double fromY = 0.0;
+    bool moved = false;
+};
+
 /// What panels remember from one frame to the next: drafts that were not said yet, and what is folded out.
 /// Nothing of it belongs to the job, and it may be thrown away at any time.
 struct Drafts {
-    Use use = Use::Practise;   ///< Chosen on the opening screen.
-    bool findingsOpen = false; ///< The list of findings is folded out.
-    bool notDueOpen = false;   ///< With those that are not due yet.
-    bool keysOpen = false;     ///< The list of keys.
-    bool fileOpen = false;     ///< Saving and leaving.
-    std::string file{};        ///< Path that is being typed.
-    std::string clock{};       ///< Clock that is being typed in the card.
-    Side clockSide = Side::Compressor;
-    SeatId saying{}; ///< Seat of which is being said what is seen.
+    /// The box over the picture.
+    enum class Box { None, Findings, Keys, File };
+
+    Use use = Use::Practise; ///< Chosen on the opening screen.
+    Box box = Box::None;
+    bool notDueOpen = false; ///< Findings that are not due yet are folded out.
+    std::string file{};      ///< Path that is being typed.
+    std::string clock{};     ///< Clock that is being typed on the card.
+    ClockMeant meant = ClockMeant::AsISeeIt;
+    std::size_t cardFinding = 0; ///< Which of the part's findings the card tells.
+    SeatId saying{};             ///< Seat of which is being said what is seen.
     std::optional<Degrees> gapSeen{};
     std::optional<bool> referenceFaceVisible{};
-    std::string by{};                  ///< Who confirms.
-    std::optional<StepId> askedStep{}; ///< A step whose mark was tapped, and that hides what does not hold.
-    double lineScroll = -1.0;          ///< Of the line of marks, in marks; below 0: follows the procedure.
+    std::string by{}; ///< Who says so.
+    std::optional<DialDrag> drag{};
+    std::optional<StepId> askedStep{}; ///< A step whose mark was tapped, and that hides what is not finished.
+    double lineScroll = -1.0;          ///< First mark on the line; below 0: follows the procedure.
+    double trayScroll = 0.0;           ///< First part on the tray.
+    double listScroll = 0.0;           ///< First recent job on the opening screen.
 };
 
 /// What the window gives to the panels and what it gets back, besides the wish.
@@ -50,8 +79,11 @@ struct PanelFrame {
     std::vector<PictureLabel> labels{}; ///< Of this frame's picture.
     // Kept
     Drafts drafts{};
+    std::string scope{}; ///< Of the panel that is being drawn.
     // Given back
-    Area picture{}; ///< Where the 3D picture goes; empty on the opening screen.
+    Area picture{};                ///< Where the 3D picture goes; empty on the opening screen.
+    bool pictureFree = false;      ///< The pointer is over the picture and no panel wants it.
+    std::vector<Target> targets{}; ///< Of this frame, in the order they were drawn.
     std::optional<PartId>
         pointedAt{}; ///< Part under the pointer on a dial or the tray: the picture may light it.
 };

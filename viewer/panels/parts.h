@@ -2,6 +2,7 @@
 
 #include "viewer/panels/surface.h"
 
+#include <cstddef>
 #include <optional>
 
 namespace gapwise {
@@ -12,5 +13,28 @@ std::optional<Wish> openingPanel(const Workplace& workplace, const Area& area, c
 std::optional<Wish> bannerPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> lookPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surface& surface);
+
+/// The dial of one end with its rings in words. A ring is tapped or its gap dragged: `Turning` while it is
+/// dragged and one IndexTurned when it is let go.
+std::optional<Wish> endDialPanel(const Job& job, Side side, const Area& area, const Surface& surface);
+
+std::optional<Wish> trayPanel(const Job& job, const Area& area, const Surface& surface);
+std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface);
+
+/// The card of the part in hand; at the bench, to say what is seen.
+std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface);
+
+/// The findings in one line, or a note with its reason.
+std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, const Surface& surface);
+
+/// Boxes over the picture. `Where does the drain point now?` comes first, until it is said.
+std::optional<Wish> drainQuestion(const Job& job, const Area& area, const Surface& surface);
+std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface& surface);
+std::optional<Wish> keysBox(const Area& area, const Surface& surface);
+std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface);
+
+/// What keys ask for while nobody types into a field.
+std::optional<Wish> jobKeys(const Job& job, Drafts& drafts);
+std::optional<Wish> stepKeys(const Job& job, Drafts& drafts);
 
 } // namespace gapwise

@@ -83,11 +83,25 @@ ImU32 inkOf(const ButtonLook& look) {
 }
 
 void drawFocus(const Area& area) {
-    if (ImGui::IsItemFocused() && ImGui::GetIO().NavVisible)
-        frameArea(area.inset(-2.0), palette::kAccent, 6.0, 2.0);
+    if (!ImGui::IsItemFocused() || !ImGui::GetIO().NavVisible)
+        return;
+    const Area frame = area.inset(-1.0);
+    ImGui::GetForegroundDrawList()->AddRect(point(frame.x, frame.y), point(frame.right(), frame.bottom()),
+                                            palette::kAccent, 6.0F, 0, 3.0F);
 }
 
 } // namespace
+
+Scope::Scope(const Surface& surface, std::string_view name)
+    : path_{surface.frame.scope}, outer_{path_.size()} {
+    ImGui::PushID(name.data(), name.data() + name.size());
+    path_.append(name).append("/");
+}
+
+Scope::~Scope() {
+    path_.resize(outer_);
+    ImGui::PopID();
+}
 
 ImDrawList& ink() {
     return *ImGui::GetWindowDrawList();
@@ -145,9 +159,10 @@ void frameArea(const Area& area, ImU32 colour, double rounding, double thickness
                   static_cast<float>(rounding), 0, static_cast<float>(thickness));
 }
 
-Pressed pressable(const char* id, const Area& area) {
+Pressed pressable(const Surface& surface, const char* id, const Area& area) {
     if (area.empty())
         return {};
+    surface.frame.targets.push_back({surface.frame.scope + id, area});
     ImGui::SetCursorScreenPos(point(area.x, area.y));
     Pressed pressed;
     pressed.done = ImGui::InvisibleButton(id, point(area.width, area.height));
@@ -164,12 +179,11 @@ bool button(const Surface& surface, const Area& area, std::string_view label, co
     if (area.empty())
         return false;
     ImGui::BeginDisabled(!look.enabled);
-    const Pressed pressed = pressable(std::string{label}.c_str(), area);
+    const Pressed pressed = pressable(surface, std::string{label}.c_str(), area);
     ImGui::EndDisabled();
     const double rounding = surface.px(5.0);
     fillArea(area, groundOf(look, pressed), rounding);
     frameArea(area, look.chosen ? palette::kAccent : palette::kHairline, rounding, look.chosen ? 2.0 : 1.0);
-    drawFocus(area);
     ImFont* font = look.font ? look.font : surface.fonts().body;
     const Area words = area.inset(surface.px(4.0));
     if (look.second.empty()) {

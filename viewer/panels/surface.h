@@ -23,6 +23,19 @@ struct Surface {
     double px(double layoutPixels) const { return layoutPixels * frame.uiScale; }
 };
 
+/// A panel while it is drawn: what can be pressed in it is named `panel/…`.
+class Scope {
+public:
+    Scope(const Surface& surface, std::string_view name);
+    ~Scope();
+    Scope(const Scope&) = delete;
+    Scope& operator=(const Scope&) = delete;
+
+private:
+    std::string& path_;
+    std::size_t outer_;
+};
+
 inline ImVec2 point(double x, double y) {
     return {static_cast<float>(x), static_cast<float>(y)};
 }
@@ -62,7 +75,7 @@ struct Pressed {
     bool held = false; ///< Down at this moment.
     bool hovered = false;
 };
-Pressed pressable(const char* id, const Area& area);
+Pressed pressable(const Surface& surface, const char* id, const Area& area);
 
 /// A button with words in its middle.
 struct ButtonLook {

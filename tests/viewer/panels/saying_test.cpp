@@ -1,0 +1,113 @@
+#include "tests/viewer/panels/desk.h"
+
+#include "viewer/dial/dial.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <numbers>
+
+namespace gapwise {
+
+namespace {
+
+using desk::Desk;
+
+void tapBareDial(Desk& desk, double degrees) {
+    const Area dial = desk.areaOf("card/bare dial");
+    ASSERT_FALSE(dial.empty());
+    const double a = degrees * std::numbers::pi / 180.0;
+    desk.clickAt(dial.middleX() + std::sin(a) * dial.width * 0.4,
+                 dial.middleY() - std::cos(a) * dial.height * 0.4);
+}
+
+/// SR-CO lies in its seat, nothing is said of it; compressor end up, drain toward the person.
+void begin(Desk& desk) {
+    desk.start("alder-72", Use::Bench);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{180.0}), true});
+    desk.at.place("SR-CO");
+    desk.frames(2);
+}
+
+const SeatId kSeat = seatOf(PartId{"SR-CO"});
+
+} // namespace
+
+TEST(Saying, ARingIsConfirmedInThreeTouches) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    const Seating* seating = desk.build().in(kSeat);
+    ASSERT_TRUE(seating->confirmed);
+    EXPECT_EQ(seating->confirmed->said, Confirmation::Said::Before);
+    EXPECT_NEAR(seating->index->from(Side::Compressor).value, 90.0, 1.5);
+    EXPECT_EQ(seating->referenceFaceLooks, Side::Turbine);
+    EXPECT_EQ(dialStateOf(desk.job(), kSeat).sign, DialSign::Holds);
+}
+
+TEST(Saying, NothingIsDemandedBeforeItIsSaid) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    EXPECT_FALSE(demandShown(desk.job(), kSeat));
+    tapBareDial(desk, 270.0);
+    EXPECT_FALSE(demandShown(desk.job(), kSeat)) << "the face is not said yet";
+    EXPECT_FALSE(desk.build().in(kSeat)->index);
+    desk.click("card/sharp");
+    EXPECT_TRUE(demandShown(desk.job(), kSeat));
+    EXPECT_EQ(dialStateOf(desk.job(), kSeat).sign, DialSign::Broken);
+}
+
+TEST(Saying, TheDialIsReadAsThePersonSeesIt) {
+    Desk desk;
+    begin(desk);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{0.0}), true});
+    desk.frame();
+    desk.click("compressor/seat-SR-CO");
+    tapBareDial(desk, 90.0);
+    desk.click("card/rounded");
+    EXPECT_NEAR(desk.build().in(kSeat)->index->from(Side::Compressor).value, 270.0, 1.5);
+    EXPECT_EQ(desk.build().in(kSeat)->setIn, (View{Side::Compressor, Degrees{180.0}}));
+}
+
+TEST(Saying, LookingFirstIsOneTouchAndRecorded) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    desk.click("card/Look first");
+    EXPECT_TRUE(demandShown(desk.job(), kSeat));
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    ASSERT_TRUE(desk.build().in(kSeat)->confirmed);
+    EXPECT_EQ(desk.build().in(kSeat)->confirmed->said, Confirmation::Said::After);
+}
+
+TEST(Saying, WhatCannotBeSeenFromHereIsNotSaid) {
+    Desk desk;
+    begin(desk);
+    desk.at.place("BRG-T");
+    desk.at.place("SR-TO");
+    desk.at.place("SHIELD");
+    desk.at.place("THRUST");
+    desk.frame();
+    desk.click("turbine/seat-SHIELD");
+    tapBareDial(desk, 90.0);
+    EXPECT_FALSE(desk.panels.drafts.gapSeen) << "the shield shows to the turbine side only";
+}
+
+TEST(Saying, ADraftOfOneRingIsNotSaidOfAnother) {
+    Desk desk;
+    begin(desk);
+    desk.at.place("THRUST");
+    desk.frame();
+    desk.click("compressor/seat-SR-CO");
+    tapBareDial(desk, 90.0);
+    EXPECT_TRUE(desk.panels.drafts.gapSeen);
+    desk.click("card/Put down");
+    desk.click("compressor/seat-THRUST");
+    EXPECT_FALSE(desk.panels.drafts.gapSeen);
+}
+
+} // namespace gapwise

@@ -1,0 +1,196 @@
+#include "viewer/panels/banner_words.h"
+#include "viewer/panels/draw.h"
+#include "viewer/panels/keys.h"
+#include "viewer/panels/parts.h"
+#include "viewer/panels/telling.h"
+
+#include <imgui_stdlib.h>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+namespace gapwise {
+
+namespace {
+
+Area drawBox(const Area& area, std::string_view title, const Surface& surface) {
+    const Area box = area.inset(surface.px(6.0));
+    fillArea(box, palette::kSheet, surface.px(8.0));
+    frameArea(box, palette::kAccent, surface.px(8.0), 1.5);
+    const Area inner = box.inset(surface.px(14.0));
+    const double height = surface.px(28.0);
+    writeLine({inner.x, inner.y, inner.width, height}, title, {surface.fonts().title});
+    return {inner.x, inner.y + height + surface.px(6.0), inner.width,
+            inner.height - height - surface.px(6.0)};
+}
+
+/// ψ of the attitude for a drain that the person sees at `seen`.
+Degrees drainFor(const Job& job, Degrees seen) {
+    const Attitude attitude = job.attitude();
+    if (attitude.up != EndUp::Level)
+        return wrapped(seen + job.standpoint.observer.stand);
+    return job.standingView().side == attitude.seenFrom ? seen : wrapped(-seen);
+}
+
+std::string bigWord(Degrees seen, EndUp up) {
+    std::string word = benchPhrase(seen, up);
+    std::ranges::transform(word, word.begin(), [](char c) {
+        return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+    });
+    return word;
+}
+
+/// Places of the four answers: as on a clock where there is room, else in a row.
+std::array<Area, 4> answerPlaces(const Area& area, const Surface& surface) {
+    const double gap = surface.px(8.0);
+    const double height = std::max(surface.px(60.0), surface.target);
+    if (area.height < 3.0 * height + 2.0 * gap)
+        return {columnOf(area, 4, 0, gap), columnOf(area, 4, 1, gap), columnOf(area, 4, 2, gap),
+                columnOf(area, 4, 3, gap)};
+    const double width = (area.width - 2.0 * gap) / 3.0;
+    const double row = std::min((area.height - 2.0 * gap) / 3.0, surface.px(90.0));
+    const auto place = [&](int column, int line) {
+        return Area{area.x + column * (width + gap), area.y + line * (row + gap), width, row};
+    };
+    return {place(1, 0), place(2, 1), place(1, 2), place(0, 1)};
+}
+
+/// A row of the list of findings; returns the height used.
+double findingRow(const Finding& finding, const Area& area, const Surface& surface,
+                  std::optional<Wish>& wish) {
+    const bool broken = finding.verdict.state == RuleState::Broken;
+    const double words = area.width - surface.px(34.0);
+    const double height =
+        std::max(surface.target, heightOf(words, finding.words, surface.fonts().body) + surface.px(12.0));
+    const Area row{area.x, area.y, area.width, height};
+    const Pressed pressed = pressable(surface, finding.verdict.rule->id.text.c_str(), row);
+    if (pressed.hovered)
+        fillArea(row, palette::kShade, surface.px(4.0));
+    drawSign(broken ? DialSign::Broken : DialSign::Open,
+             point(row.x + surface.px(14.0), row.y + surface.px(16.0)), surface.px(9.0));
+    writeLines({row.x + surface.px(30.0), row.y + surface.px(6.0), words, height}, finding.words,
+               {surface.fonts().body});
+    if (pressed.done) {
+        wish = TakeInHand{finding.verdict.parts.front()};
+        surface.drafts().box = Drafts::Box::None;
+    }
+    return height + surface.px(4.0);
+}
+
+double notDueRows(const Job& job, const Area& area, const Surface& surface) {
+    const double height = std::max(surface.target, surface.px(36.0));
+    const std::string label = fmt::format("{} {} not due yet: their parts are not placed",
+                                          surface.drafts().notDueOpen ? "−" : "+", countsOf(job).notDue);
+    if (button(surface, {area.x, area.y, std::min(area.width, surface.px(420.0)), height}, label))
+        surface.drafts().notDueOpen = !surface.drafts().notDueOpen;
+    double y = area.y + height + surface.px(6.0);
+    if (!surface.drafts().notDueOpen)
+        return y - area.y;
+    for (const Verdict& verdict : job.checked.verdicts) {
+        if (verdict.state != RuleState::NotDue)
+            continue;
+        const Area row{area.x + surface.px(10.0), y, area.width - surface.px(10.0), surface.px(20.0)};
+        writeLine(row, fmt::format("{}: {}", verdict.parts.front().text, verdict.rule->printed),
+                  {surface.fonts().small, palette::kSoftInk});
+        y = row.bottom();
+    }
+    return y - area.y;
+}
+
+} // namespace
+
+std::optional<Wish> drainQuestion(const Job& job, const Area& area, const Surface& surface) {
+    const Scope scope{surface, "drain"};
+    const Area body = drawBox(area, "Where does the drain point now, as you stand?", surface);
+    const EndUp up = job.attitude().up;
+    const Degrees believed = wrapped(job.standingView().top + Degrees{180.0});
+    const std::array<Area, 4> places = answerPlaces(body, surface);
+    std::optional<Wish> wish;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Degrees seen{90.0 * static_cast<double>(i)};
+        const bool here = apart(seen, believed) < Degrees{45.0};
+        if (button(surface, places.at(i), bigWord(seen, up),
+                   {.chosen = here,
+                    .font = surface.fonts().title,
+                    .second = here ? "believed, after the turn" : ""}))
+            wish = DrainSaid{drainFor(job, seen)};
+    }
+    return wish;
+}
+
+std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface& surface) {
+    std::optional<Wish> wish;
+    const Scope scope{surface, "findings"};
+    const Area body = drawBox(area, "Findings: tap one to take the part in hand", surface);
+    ImGui::SetCursorScreenPos(point(body.x, body.y));
+    ImGui::BeginChild("list", point(body.width, body.height), false,
+                      ImGuiWindowFlags_NavFlattened | ImGuiWindowFlags_NoBackground);
+    const ImVec2 origin = ImGui::GetCursorScreenPos();
+    Area row{static_cast<double>(origin.x), static_cast<double>(origin.y), body.width - surface.px(18.0),
+             0.0};
+    const std::vector<const Finding*> findings = toldFindings(job);
+    for (const Finding* finding : findings)
+        row.y += findingRow(*finding, row, surface, wish);
+    if (findings.empty()) {
+        writeLine({row.x, row.y, row.width, surface.px(28.0)}, "Nothing that may be told is broken or open.",
+                  {surface.fonts().body});
+        row.y += surface.px(34.0);
+    }
+    row.y += notDueRows(job, row, surface);
+    ImGui::SetCursorScreenPos(point(row.x, row.y));
+    ImGui::Dummy({1.0F, 1.0F});
+    ImGui::EndChild();
+    return wish;
+}
+
+std::optional<Wish> keysBox(const Area& area, const Surface& surface) {
+    const Area body = drawBox(area, "Keys", surface);
+    const std::span<const KeyHelp> keys = keyHelp();
+    const double row = surface.px(19.0);
+    const auto perColumn = static_cast<std::size_t>(std::max(1.0, std::floor(body.height / row)));
+    const auto columns = static_cast<int>((keys.size() + perColumn - 1) / perColumn);
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        const Area column = columnOf(body, columns, static_cast<int>(i / perColumn), surface.px(12.0));
+        const double y = column.y + static_cast<double>(i % perColumn) * row;
+        const double width = surface.px(104.0);
+        writeLine({column.x, y, width, row}, keys[i].key, {surface.fonts().strong});
+        writeLine({column.x + width, y, column.width - width, row}, keys[i].does, {surface.fonts().small});
+    }
+    return std::nullopt;
+}
+
+std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface) {
+    const Scope scope{surface, "file"};
+    const Area body = drawBox(area, "Save, start again, leave", surface);
+    std::string& file = surface.drafts().file;
+    if (file.empty())
+        file = job.name.ends_with(".build.json") ? job.name : job.frame.id.text + ".build.json";
+    std::optional<Wish> wish;
+    const double height = std::max(surface.target, surface.px(40.0));
+    const double gap = surface.px(8.0);
+    const double saveWidth = surface.px(190.0);
+    ImGui::SetCursorScreenPos(
+        point(body.x, body.y + (height - static_cast<double>(ImGui::GetFrameHeight())) / 2.0));
+    ImGui::SetNextItemWidth(static_cast<float>(body.width - saveWidth - gap));
+    const bool enter = ImGui::InputText("##path", &file, ImGuiInputTextFlags_EnterReturnsTrue);
+    if (button(surface, {body.right() - saveWidth, body.y, saveWidth, height}, "Save the build sheet",
+               {.leading = true}) ||
+        enter)
+        wish = SaveSheet{file};
+    const Area row{body.x, body.y + height + gap, body.width, height};
+    if (button(surface, columnOf(row, 2, 0, gap), "Start again with an empty housing"))
+        wish = StartAgain{};
+    if (button(surface, columnOf(row, 2, 1, gap), "Leave: the job is kept where it stands"))
+        wish = ToOpening{};
+    writeLines(
+        {body.x, row.bottom() + gap, body.width, body.bottom() - row.bottom() - gap},
+        "Every act is on disk before you see it. Nothing is lost when you leave, or when the power goes.",
+        {surface.fonts().small, palette::kSoftInk});
+    if (wish)
+        surface.drafts().box = Drafts::Box::None;
+    return wish;
+}
+
+} // namespace gapwise

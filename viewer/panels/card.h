@@ -1,0 +1,47 @@
+#pragma once
+
+#include "viewer/panels/draw.h"
+#include "viewer/panels/parts.h"
+#include "viewer/panels/telling.h"
+
+namespace gapwise {
+
+/// The columns of the card of the part in hand.
+
+/// The view in which a clock on the card is meant.
+View viewMeant(const Job& job, ClockMeant meant);
+
+/// The act that points the index of the part in a seat to `seen`, as it appears in `view`.
+Wish pointTo(const Job& job, const SeatId& seat, const View& view, Degrees seen);
+
+/// The act that turns it on by `degrees`, clockwise as seen in `view`; from where it is drawn if it was not
+/// set.
+Wish turnOn(const Job& job, const SeatId& seat, const View& view, Degrees degrees);
+
+/// `3:00`, `3`, or `90deg`; nothing for anything else.
+std::optional<Degrees> typedClock(std::string_view text);
+
+/// A field for a clock: the clock when enter is pressed in it.
+std::optional<Degrees> clockField(const Area& area, const Surface& surface);
+
+/// The places that the part on the tray may go into, as buttons.
+std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& area, const Surface& surface);
+
+/// Clock in words from both sides, buttons and a field to set it.
+std::optional<Wish> clockColumn(const Job& job, const SeatId& seat, const Area& area, const Surface& surface);
+
+/// The two faces as pictures; the tapped one, true = the reference face.
+std::optional<bool> facePictures(const Faces& faces, std::optional<bool> chosen, const Area& area,
+                                 const Surface& surface);
+
+std::optional<Wish> faceColumn(const Job& job, const SeatId& seat, const Area& area, const Surface& surface);
+
+/// What is wrong and why, or that it holds.
+std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area& area,
+                                  const Surface& surface);
+
+/// At the bench: the bare dial and the faces to tap.
+std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area& area,
+                                  const Surface& surface);
+
+} // namespace gapwise

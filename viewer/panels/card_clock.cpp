@@ -1,0 +1,182 @@
+#include "viewer/panels/card.h"
+
+#include <imgui_stdlib.h>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace gapwise {
+
+namespace {
+
+/// Where the index is, or where it is drawn while nobody set it.
+Clock clockOrDrawn(const Job& job, const SeatId& seat) {
+    for (const Side side : {Side::Compressor, Side::Turbine})
+        for (const DialRing& ring : endDialOf(job, side).rings)
+            if (ring.seat == seat)
+                return Clock::seenFrom(side, ring.drawnAt);
+    return housingClockOf(job.frame, job.state.build, seat)
+        .index.value_or(Clock::seenFrom(Side::Compressor, Degrees{0.0}));
+}
+
+std::string capital(std::string_view words) {
+    std::string text{words};
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    return text;
+}
+
+void drawWords(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
+    const Seating* seating = job.state.build.in(seat);
+    const PartType* type = job.frame.typeOf(seating->part);
+    const std::string index = capital(wordOf(type->index));
+    const Area upper{area.x, area.y, area.width, area.height * 0.52};
+    const Area lower{area.x, upper.bottom(), area.width, area.height - upper.height};
+    const std::optional<GapWords> words = gapWordsOf(job, seat);
+    if (!words) {
+        writeLine(upper, index + " not set", {surface.fonts().strong, palette::kUnknown});
+        writeLine(lower, "drag it round the dial, press a clock, or type one",
+                  {surface.fonts().small, palette::kSoftInk});
+        return;
+    }
+    writeLine(upper, index + " at " + words->own, {surface.fonts().strong});
+    const std::string from = words->from.empty() ? words->bench : words->from + " · " + words->bench;
+    writeLine(lower, words->other + " · " + from, {surface.fonts().small, palette::kSoftInk});
+}
+
+void chooseMeant(const Job& job, const Area& area, const Surface& surface) {
+    constexpr std::array<std::pair<ClockMeant, const char*>, 3> kChoices{
+        {{ClockMeant::AsISeeIt, "as I see it"},
+         {ClockMeant::FromTurbine, "from turbine"},
+         {ClockMeant::FromCompressor, "from compressor"}}};
+    const std::string drain = fmt::format(
+        "drain {}", benchPhrase(wrapped(job.standingView().top + Degrees{180.0}), job.attitude().up));
+    for (int i = 0; i < 3; ++i) {
+        const auto& [meant, label] = kChoices.at(static_cast<std::size_t>(i));
+        const bool own = meant == ClockMeant::AsISeeIt;
+        if (button(surface, columnOf(area, 3, i, surface.px(4.0)), label,
+                   {.chosen = surface.drafts().meant == meant,
+                    .font = surface.fonts().small,
+                    .second = own ? std::string_view{drain} : std::string_view{"inlet on top"}}))
+            surface.drafts().meant = meant;
+    }
+}
+
+std::optional<Wish> quarters(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
+    constexpr std::array<const char*, 4> kHours{"12", "3", "6", "9"};
+    const ClockMeant meant = surface.drafts().meant;
+    const View view = viewMeant(job, meant);
+    std::optional<Wish> wish;
+    for (int i = 0; i < 4; ++i) {
+        const Degrees seen{90.0 * i};
+        const std::string_view word = benchWord(seen, job.attitude().up);
+        const std::string_view second = meant == ClockMeant::AsISeeIt ? word : std::string_view{":00"};
+        if (button(surface, columnOf(area, 4, i, surface.px(4.0)), kHours.at(static_cast<std::size_t>(i)),
+                   {.second = second}))
+            wish = pointTo(job, seat, view, seen);
+    }
+    return wish;
+}
+
+std::optional<Wish> smallTurns(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
+    constexpr std::array<std::pair<double, const char*>, 4> kTurns{
+        {{-5.0, "↺ 5°"}, {-1.0, "↺ 1°"}, {1.0, "↻ 1°"}, {5.0, "↻ 5°"}}};
+    const View view = viewMeant(job, surface.drafts().meant);
+    std::optional<Wish> wish;
+    for (int i = 0; i < 4; ++i) {
+        const auto& [degrees, label] = kTurns.at(static_cast<std::size_t>(i));
+        if (button(surface, columnOf(area, 4, i, surface.px(4.0)), label))
+            wish = turnOn(job, seat, view, Degrees{degrees});
+    }
+    return wish;
+}
+
+} // namespace
+
+View viewMeant(const Job& job, ClockMeant meant) {
+    switch (meant) {
+    case ClockMeant::FromCompressor: return inletOnTop(Side::Compressor);
+    case ClockMeant::FromTurbine: return inletOnTop(Side::Turbine);
+    case ClockMeant::AsISeeIt: break;
+    }
+    return job.standingView();
+}
+
+Wish pointTo(const Job& job, const SeatId& seat, const View& view, Degrees seen) {
+    return Act{IndexTurned{seat, indexFor(job, seat, clockSeenIn(view, seen)), view}};
+}
+
+Wish turnOn(const Job& job, const SeatId& seat, const View& view, Degrees degrees) {
+    const Clock turned = clockOrDrawn(job, seat).turned(view.side, degrees);
+    return Act{IndexTurned{seat, indexFor(job, seat, turned), view}};
+}
+
+std::optional<Degrees> typedClock(std::string_view text) {
+    while (!text.empty() && text.front() == ' ')
+        text.remove_prefix(1);
+    while (!text.empty() && text.back() == ' ')
+        text.remove_suffix(1);
+    const bool hourOnly =
+        !text.empty() && text.size() <= 2 && text.find_first_not_of("0123456789") == std::string_view::npos;
+    const Result<Degrees> clock =
+        parseClockwise(hourOnly ? std::string{text} + ":00" : std::string{text}, "clock");
+    if (!clock)
+        return std::nullopt;
+    return *clock;
+}
+
+std::optional<Degrees> clockField(const Area& area, const Surface& surface) {
+    std::string& text = surface.drafts().clock;
+    const double width = surface.px(88.0);
+    ImGui::SetCursorScreenPos(
+        point(area.x, area.y + (area.height - static_cast<double>(ImGui::GetFrameHeight())) / 2.0));
+    ImGui::SetNextItemWidth(static_cast<float>(width));
+    surface.frame.targets.push_back({surface.frame.scope + "clock", {area.x, area.y, width, area.height}});
+    const bool enter =
+        ImGui::InputTextWithHint("##clock", "h:mm", &text, ImGuiInputTextFlags_EnterReturnsTrue);
+    const std::optional<Degrees> clock = typedClock(text);
+    const double pressWidth = std::max(surface.px(52.0), surface.bench ? surface.target : 0.0);
+    const Area set{area.x + width + surface.px(6.0), area.y, pressWidth, area.height};
+    const bool pressed = button(surface, set, "Set", {.enabled = clock.has_value()});
+    const Area words{set.right() + surface.px(8.0), area.y, area.right() - set.right() - surface.px(8.0),
+                     area.height};
+    const bool wrong = !text.empty() && !clock;
+    writeLine(words,
+              wrong           ? "not a clock: 3:00, 3 or 90deg"
+              : surface.bench ? "or type it as you see it"
+                              : "or type a clock",
+              {surface.fonts().small, wrong ? palette::kBroken : palette::kSoftInk});
+    if (!clock || !(enter || pressed))
+        return std::nullopt;
+    text.clear();
+    return clock;
+}
+
+std::optional<Wish> clockColumn(const Job& job, const SeatId& seat, const Area& area,
+                                const Surface& surface) {
+    const Seating* seating = job.state.build.in(seat);
+    if (!indexIsSet(job.frame, seating->part, seat)) {
+        writeLines(area, "No clock to set: it has no gap, notch or mark, or its hole sets it.",
+                   {surface.fonts().body, palette::kSoftInk});
+        return std::nullopt;
+    }
+    const double gap = surface.px(5.0);
+    const double words = surface.px(40.0);
+    const double row = (area.height - words - 4.0 * gap) / 4.0;
+    const auto at = [&](int index) {
+        return Area{area.x, area.y + words + gap + index * (row + gap), area.width, row};
+    };
+    drawWords(job, seat, {area.x, area.y, area.width, words}, surface);
+    chooseMeant(job, at(0), surface);
+    std::optional<Wish> wish = quarters(job, seat, at(1), surface);
+    if (const auto turned = smallTurns(job, seat, at(2), surface))
+        wish = turned;
+    if (const auto typed = clockField(at(3), surface))
+        wish = pointTo(job, seat, viewMeant(job, surface.drafts().meant), *typed);
+    return wish;
+}
+
+} // namespace gapwise

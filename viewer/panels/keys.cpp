@@ -1,0 +1,177 @@
+#include "viewer/panels/keys.h"
+
+#include "viewer/panels/card.h"
+
+#include <algorithm>
+#include <array>
+
+namespace gapwise {
+
+namespace {
+
+constexpr std::array<KeyHelp, 22> kKeys{{{"Page Down", "next step done (foot switch)"},
+                                         {"Page Up", "last step undone (foot switch)"},
+                                         {"1 … 6", "the six looks, as their buttons stand"},
+                                         {"[  ]", "pull apart: less, more"},
+                                         {"w  W", "walk round: to the left, right"},
+                                         {"r", "turn the piece: half round"},
+                                         {"t", "turn the piece: tip sideways"},
+                                         {"o", "turn the piece: tip toward me"},
+                                         {"n", "next part of the tray in hand"},
+                                         {"p", "put it into its own seat"},
+                                         {",  .", "gap 1° back, on (clockwise)"},
+                                         {"<  >", "the same, 5°"},
+                                         {"v", "how a clock on the card is meant"},
+                                         {"f", "flip the part in hand"},
+                                         {"y", "I looked: it is so"},
+                                         {"Delete", "take the part in hand off"},
+                                         {"Escape", "put it down, close a box"},
+                                         {"l", "all findings"},
+                                         {"s", "save, start again, leave"},
+                                         {"Ctrl+Z  Ctrl+Y", "undo, redo"},
+                                         {"?", "these keys"},
+                                         {"arrows, Space", "go from button to button, press it"}}};
+
+bool pressedOnce(ImGuiKey key) {
+    return ImGui::IsKeyPressed(ImGui::GetKeyIndex(key), false);
+}
+
+Wish lookAgain(Standpoint standpoint) {
+    standpoint.pulledApart = std::clamp(standpoint.pulledApart, 0.0, 1.0);
+    standpoint.observer.stand = wrapped(standpoint.observer.stand);
+    return LookAgain{standpoint};
+}
+
+std::optional<Wish> lookKeys(const Job& job, ImWchar letter) {
+    constexpr std::array<LookKind, 6> kLooks{LookKind::FromTurbine, LookKind::FromCompressor,
+                                             LookKind::WhereIStand, LookKind::Beside,
+                                             LookKind::Free,        LookKind::BothEnds};
+    Standpoint standpoint = job.standpoint;
+    if (letter >= '1' && letter <= '6') {
+        standpoint.kind = kLooks.at(static_cast<std::size_t>(letter - '1'));
+        return lookAgain(standpoint);
+    }
+    switch (letter) {
+    case '[': standpoint.pulledApart -= 0.1; return lookAgain(standpoint);
+    case ']': standpoint.pulledApart += 0.1; return lookAgain(standpoint);
+    case 'w':
+    case 'W':
+        standpoint.kind = LookKind::WhereIStand;
+        if (job.attitude().up == EndUp::Level)
+            standpoint.observer.levelSide = opposite(standpoint.observer.levelSide);
+        else
+            standpoint.observer.stand = standpoint.observer.stand + Degrees{letter == 'w' ? 45.0 : -45.0};
+        return lookAgain(standpoint);
+    case 'r': return TurnPiece{TurningMove::Rolled};
+    case 't': return TurnPiece{TurningMove::TurnedRound};
+    case 'o': return TurnPiece{TurningMove::TippedOver};
+    default: return std::nullopt;
+    }
+}
+
+std::optional<Wish> flip(const Job& job, const Seating& seating) {
+    const std::optional<Faces> faces = facesOf(job, seating.seat);
+    if (!faces)
+        return std::nullopt;
+    const Side now = seating.referenceFaceLooks.value_or(opposite(faces->eye));
+    return Act{FaceTurned{seating.seat, opposite(now), job.standingView()}};
+}
+
+std::optional<Wish> turnKeys(const Job& job, const Seating& seating, ImWchar letter, ClockMeant meant) {
+    if (!indexIsSet(job.frame, seating.part, seating.seat))
+        return std::nullopt;
+    const View view = viewMeant(job, meant);
+    switch (letter) {
+    case ',': return turnOn(job, seating.seat, view, Degrees{-1.0});
+    case '.': return turnOn(job, seating.seat, view, Degrees{1.0});
+    case '<': return turnOn(job, seating.seat, view, Degrees{-5.0});
+    case '>': return turnOn(job, seating.seat, view, Degrees{5.0});
+    default: return std::nullopt;
+    }
+}
+
+std::optional<Wish> handKeys(const Job& job, ImWchar letter, const Drafts& drafts) {
+    const Seating* seating = seatingInHand(job);
+    if (!seating)
+        return std::nullopt;
+    if (letter == 'f')
+        return flip(job, *seating);
+    const bool sure =
+        demandShown(job, seating->seat) && dialStateOf(job, seating->seat).sign == DialSign::Holds;
+    if (letter == 'y' && sure)
+        return Act{SeatingConfirmed{seating->seat, {drafts.by, Confirmation::Said::After}}};
+    return turnKeys(job, *seating, letter, drafts.meant);
+}
+
+void toggle(Drafts& drafts, Drafts::Box box) {
+    drafts.box = drafts.box == box ? Drafts::Box::None : box;
+}
+
+void boxKeys(ImWchar letter, Drafts& drafts) {
+    switch (letter) {
+    case 'l': toggle(drafts, Drafts::Box::Findings); break;
+    case 's': toggle(drafts, Drafts::Box::File); break;
+    case '?': toggle(drafts, Drafts::Box::Keys); break;
+    case 'v':
+        drafts.meant = drafts.meant == ClockMeant::AsISeeIt
+                           ? ClockMeant::FromTurbine
+                           : (drafts.meant == ClockMeant::FromTurbine ? ClockMeant::FromCompressor
+                                                                      : ClockMeant::AsISeeIt);
+        break;
+    default: break;
+    }
+}
+
+std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.KeyCtrl && pressedOnce(ImGuiKey_Z))
+        return Act{Undone{}};
+    if (io.KeyCtrl && pressedOnce(ImGuiKey_Y))
+        return Act{Redone{}};
+    const Seating* seating = seatingInHand(job);
+    if (seating && pressedOnce(ImGuiKey_Delete))
+        return Act{PartTakenOff{seating->seat}};
+    if (!pressedOnce(ImGuiKey_Escape))
+        return std::nullopt;
+    if (drafts.box != Drafts::Box::None) {
+        drafts.box = Drafts::Box::None;
+        return std::nullopt;
+    }
+    if (job.turning) {
+        drafts.drag.reset();
+        return TurningLeft{};
+    }
+    return job.inHand ? std::optional<Wish>{TakeInHand{}} : std::nullopt;
+}
+
+std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {
+    boxKeys(letter, drafts);
+    if (const auto wish = lookKeys(job, letter))
+        return wish;
+    if (letter == 'n') {
+        const std::vector<PartId> tray = partsOnTray(job);
+        return tray.empty() ? std::nullopt : std::optional<Wish>{TakeInHand{tray.front()}};
+    }
+    if (letter == 'p' && job.inHand && !seatingInHand(job))
+        return Act{PartPlaced{.part = *job.inHand, .seat = seatOf(*job.inHand)}};
+    return handKeys(job, letter, drafts);
+}
+
+} // namespace
+
+std::span<const KeyHelp> keyHelp() {
+    return kKeys;
+}
+
+std::optional<Wish> jobKeys(const Job& job, Drafts& drafts) {
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.WantTextInput)
+        return std::nullopt;
+    std::optional<Wish> wish = namedKeys(job, drafts);
+    for (const ImWchar letter : io.InputQueueCharacters)
+        if (!wish && !io.KeyCtrl)
+            wish = letterKeys(job, letter, drafts);
+    return wish ? wish : stepKeys(job, drafts);
+}
+
+} // namespace gapwise

@@ -1,0 +1,107 @@
+#include "viewer/panels/step_marks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace gapwise {
+
+namespace {
+
+std::string labelOf(const Step& step) {
+    std::string label;
+    for (const PartId& part : step.places)
+        label += (label.empty() ? "" : ", ") + part.text;
+    return label.empty() ? step.title.substr(0, step.title.find_first_of(",:;(")) : label;
+}
+
+bool isPossible(const Build& build, const Step& step) {
+    return std::ranges::all_of(step.after, [&](const Precedence& before) { return build.done(before.step); });
+}
+
+std::vector<LastLook> lastLooksOf(const Job& job, const Step& step) {
+    std::vector<LastLook> looks;
+    for (const SeatId& seat : step.hides) {
+        const Seating* seating = job.state.build.in(seat);
+        LastLook look{.seat = seat,
+                      .part = seating ? seating->part : meantFor(job.frame, seat),
+                      .state = dialStateOf(job, seat)};
+        look.finished = look.state.sign == DialSign::Holds && seating && seating->confirmed;
+        looks.push_back(std::move(look));
+    }
+    return looks;
+}
+
+std::string_view wordsOf(StepAttitude attitude) {
+    switch (attitude) {
+    case StepAttitude::CompressorUp: return "compressor end up";
+    case StepAttitude::TurbineUp: return "turbine end up";
+    case StepAttitude::Level: return "level";
+    case StepAttitude::Bench: return "on the bench";
+    case StepAttitude::Any: break;
+    }
+    return {};
+}
+
+std::string_view wordsOf(StepView view) {
+    switch (view) {
+    case StepView::Compressor: return "looked at from the compressor side";
+    case StepView::Turbine: return "looked at from the turbine side";
+    case StepView::Beside: return "looked at from beside";
+    case StepView::Any: break;
+    }
+    return {};
+}
+
+} // namespace
+
+std::vector<StepMark> stepMarksOf(const Job& job) {
+    std::vector<StepMark> marks;
+    bool nextGiven = false;
+    for (const Step& step : job.frame.steps) {
+        StepMark mark{.id = step.id,
+                      .label = labelOf(step),
+                      .title = step.title,
+                      .holdPoint = step.holdPoint,
+                      .lastLooks = lastLooksOf(job, step)};
+        if (job.state.build.done(step.id)) {
+            mark.state = MarkState::Done;
+        } else if (isPossible(job.state.build, step)) {
+            mark.state = nextGiven ? MarkState::Possible : MarkState::Next;
+            nextGiven = true;
+        }
+        marks.push_back(std::move(mark));
+    }
+    return marks;
+}
+
+std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks) {
+    const auto found = std::ranges::find(marks, MarkState::Next, &StepMark::state);
+    if (found == marks.end())
+        return std::nullopt;
+    return static_cast<std::size_t>(found - marks.begin());
+}
+
+std::string sentenceOf(const Frame& frame, const StepId& id) {
+    const Step* step = frame.step(id);
+    if (!step)
+        return {};
+    std::string how;
+    for (const StepAttitude attitude : step->attitudes)
+        if (const std::string_view words = wordsOf(attitude); !words.empty())
+            how += fmt::format("{}{}", how.empty() ? "" : " or ", words);
+    if (const std::string_view words = wordsOf(step->view); !words.empty())
+        how += fmt::format("{}{}", how.empty() ? "" : ", ", words);
+    return fmt::format("{} {}{}{}", step->id.text, step->title, how.empty() ? "" : " – ", how);
+}
+
+std::string hidesUnfinished(const StepMark& mark) {
+    std::string words;
+    for (const LastLook& look : mark.lastLooks)
+        if (!look.finished)
+            words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", look.part.text,
+                                 look.state.sign == DialSign::Holds ? "not confirmed" : look.state.word);
+    return words;
+}
+
+} // namespace gapwise

@@ -1,0 +1,153 @@
+#include "viewer/panels/telling.h"
+
+#include "models/check/carrier.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace gapwise {
+
+namespace {
+
+bool mayTell(const Job& job, const Verdict& verdict) {
+    return std::ranges::all_of(partsOf(*verdict.rule), [&](const PartId& part) {
+        const SeatId seat = seatOf(part);
+        return !job.state.build.in(seat) || demandShown(job, seat);
+    });
+}
+
+bool speaksOf(const Rule& rule, const SeatId& seat) {
+    return std::ranges::any_of(partsOf(rule), [&](const PartId& part) { return seatOf(part) == seat; });
+}
+
+std::string_view otherFaceOf(FaceKind kind) {
+    switch (kind) {
+    case FaceKind::Rounded: return "sharp";
+    case FaceKind::Marked: return "plain";
+    case FaceKind::EndMark: return "blank";
+    case FaceKind::Running: return "back";
+    case FaceKind::Chamfered: return "square";
+    case FaceKind::Dished: return "hollow";
+    case FaceKind::None: break;
+    }
+    return "other";
+}
+
+std::string_view testOf(FaceKind kind) {
+    switch (kind) {
+    case FaceKind::Rounded: return "Draw a fingernail across the edge: the sharp one catches.";
+    case FaceKind::Marked: return "Look for the stamped mark: only one face has it.";
+    case FaceKind::EndMark: return "Look for the letter on the end: only one end has it.";
+    case FaceKind::Running: return "Tilt it to the light: the running face shines evenly.";
+    case FaceKind::Chamfered: return "Feel into the bore: only one end is chamfered.";
+    case FaceKind::Dished: return "Lay it on the bench: it rocks on the dished face.";
+    case FaceKind::None: break;
+    }
+    return {};
+}
+
+const FaceCompared* demandedFace(const Job& job, const SeatId& seat) {
+    for (const Verdict& verdict : job.checked.verdicts)
+        if (std::holds_alternative<FaceRule>(verdict.rule->demand) && speaksOf(*verdict.rule, seat))
+            return std::get_if<FaceCompared>(&verdict.compared);
+    return nullptr;
+}
+
+void addDemand(Faces& faces, const Job& job, const Seating& seating) {
+    const FaceCompared* demanded = demandedFace(job, seating.seat);
+    const bool tried = seating.referenceFaceLooks || job.use != Use::Practise;
+    if (!demanded || !tried || !demandShown(job, seating.seat))
+        return;
+    faces.mustBeReference = demanded->expected == faces.eye;
+    faces.must = fmt::format("From the {} side you must see the {} face.", nameOf(faces.eye),
+                             *faces.mustBeReference ? faces.reference : faces.other);
+}
+
+std::string benchWords(const Job& job, const SeatId& seat, const Clock& clock) {
+    const Degrees seen = seenIn(job.standingView(), clock);
+    const EndUp up = job.attitude().up;
+    const bool beside = sightOf(job.frame, job.state.build, seat) == Sight::FromBeside;
+    const bool behind = beside && up != EndUp::Level && benchWord(seen, up).starts_with("away");
+    return fmt::format("on the bench: {}{}", benchPhrase(seen, up), behind ? ", hidden behind the part" : "");
+}
+
+} // namespace
+
+std::vector<const Finding*> toldFindings(const Job& job) {
+    std::vector<const Finding*> told;
+    for (const Finding& finding : job.checked.findings)
+        if (mayTell(job, finding.verdict))
+            told.push_back(&finding);
+    return told;
+}
+
+std::vector<const Finding*> toldFindingsOf(const Job& job, const SeatId& seat) {
+    std::vector<const Finding*> told = toldFindings(job);
+    std::erase_if(told, [&](const Finding* finding) { return !speaksOf(*finding->verdict.rule, seat); });
+    return told;
+}
+
+Counts countsOf(const Job& job) {
+    Counts counts;
+    for (const Verdict& verdict : job.checked.verdicts) {
+        const bool told = mayTell(job, verdict);
+        switch (verdict.state) {
+        case RuleState::NotDue: ++counts.notDue; break;
+        case RuleState::Broken: ++(told ? counts.broken : counts.untold); break;
+        case RuleState::Open: ++(told ? counts.open : counts.untold); break;
+        case RuleState::Holds: ++(told ? counts.held : counts.untold); break;
+        }
+    }
+    return counts;
+}
+
+std::string_view wordOf(IndexKind index) {
+    switch (index) {
+    case IndexKind::Gap: return "gap";
+    case IndexKind::Notch: return "notch";
+    case IndexKind::TopMark: return "TOP mark";
+    case IndexKind::Opening: return "opening";
+    case IndexKind::Arrow: return "arrow";
+    case IndexKind::MatchMark: return "match mark";
+    case IndexKind::None: break;
+    }
+    return "index";
+}
+
+std::optional<GapWords> gapWordsOf(const Job& job, const SeatId& seatId) {
+    const Build build = shownBuildOf(job);
+    const Seating* seating = build.in(seatId);
+    const Seat* seat = job.frame.seat(seatId);
+    if (!seating || !seating->index || !seat)
+        return std::nullopt;
+    const HousingClock housing = housingClockOf(job.frame, build, seatId);
+    const Clock clock = housing.index.value_or(*seating->index);
+    const Side own = seat->entersFrom.value_or(Side::Compressor);
+    const auto from = [&](Side side) {
+        return fmt::format("{} from the {} side", hoursAndMinutes(clock.from(side)), nameOf(side));
+    };
+    const bool carried = housing.onCarrier || !housing.index;
+    return GapWords{.own = from(own),
+                    .other = from(opposite(own)),
+                    .bench = benchWords(job, seatId, clock),
+                    .from = carried ? fmt::format("read from the mark of {}", housing.carrier.text) : ""};
+}
+
+std::optional<Faces> facesOf(const Job& job, const SeatId& seat) {
+    const Seating* seating = job.state.build.in(seat);
+    const PartType* type = seating ? job.frame.typeOf(seating->part) : nullptr;
+    if (!type || type->face == FaceKind::None)
+        return std::nullopt;
+    Faces faces{.kind = type->face,
+                .reference = faceWord(type),
+                .other = otherFaceOf(type->face),
+                .eye = job.standingView().side,
+                .test = testOf(type->face)};
+    if (seating->referenceFaceLooks)
+        faces.referenceVisible = *seating->referenceFaceLooks == faces.eye;
+    addDemand(faces, job, *seating);
+    return faces;
+}
+
+} // namespace gapwise
