@@ -139,12 +139,17 @@ Vec3 towardEye(const Look& look) {
 
 SceneCamera fittedCamera(std::span<const Vec3> points, const Look& look, Projection projection,
                          const FitInto& into) {
+    return fittedCamera(points, Camera{towardEye(look), Vec3{}, uprightOf(look)}, projection, into);
+}
+
+SceneCamera fittedCamera(std::span<const Vec3> points, const Camera& direction, Projection projection,
+                         const FitInto& into) {
     assert(!points.empty() && into.area.width > 0.0 && into.area.height > 0.0);
     const Bounds bounds = boundsOf(points);
     Vec3 target = (bounds.low + bounds.high) * 0.5;
     const double radius = std::max(1e-3, largestDistance(points, target));
-    const Vec3 standOff = towardEye(look) * (kStandOff * radius);
-    const Vec3 up = uprightOf(look);
+    const Vec3 standOff = direction.forward() * (-kStandOff * radius);
+    const Vec3 up = direction.up();
     SceneCamera fitted{.projection = projection,
                        .heightMm = 2.0 * radius,
                        .nearMm = kStandOff * radius * 0.5,

@@ -92,4 +92,8 @@ struct FitInto {
 SceneCamera fittedCamera(std::span<const Vec3> points, const Look& look, Projection projection,
                          const FitInto& into);
 
+/// The same with the direction and the upright of `direction`, whose distance does not matter.
+SceneCamera fittedCamera(std::span<const Vec3> points, const Camera& direction, Projection projection,
+                         const FitInto& into);
+
 } // namespace gapwise

@@ -1,6 +1,7 @@
 #include "geometry/base/running_program.h"
 #include "viewer/command/command_line.h"
 #include "viewer/command/report.h"
+#include "viewer/window/open_arguments.h"
 #include "viewer/window/render_arguments.h"
 
 #include <exception>
@@ -9,16 +10,30 @@ namespace {
 
 using namespace gapwise;
 
-Outcome run(const std::vector<std::string>& arguments, Format format) {
-    if (arguments.empty() || arguments.front() != "render")
-        return misused("gapwise-window",
-                       {{.where = "arguments",
-                         .found = arguments.empty() ? "nothing" : "\"" + arguments.front() + "\"",
-                         .allowed = "render; see gapwise render --help"}});
-    const auto parsed = parseRenderArguments({arguments.begin() + 1, arguments.end()});
+Outcome render(const std::vector<std::string>& arguments, Format format) {
+    const auto parsed = parseRenderArguments(arguments);
     if (const auto* outcome = std::get_if<Outcome>(&parsed))
         return *outcome;
     return renderCommand(std::get<RenderRequest>(parsed), format, runningProgram());
+}
+
+Outcome open(const std::vector<std::string>& arguments) {
+    const auto parsed = parseOpenArguments(arguments);
+    if (const auto* outcome = std::get_if<Outcome>(&parsed))
+        return *outcome;
+    return openWindow(std::get<OpenRequest>(parsed), runningProgram());
+}
+
+Outcome run(const std::vector<std::string>& arguments, Format format) {
+    const std::string command = arguments.empty() ? "" : arguments.front();
+    const std::vector<std::string> rest{arguments.begin() + (arguments.empty() ? 0 : 1), arguments.end()};
+    if (command == "render")
+        return render(rest, format);
+    if (command == "open")
+        return open(rest);
+    return misused("gapwise-window", {{.where = "arguments",
+                                       .found = command.empty() ? "nothing" : "\"" + command + "\"",
+                                       .allowed = "open or render; see gapwise --help"}});
 }
 
 } // namespace

@@ -20,8 +20,10 @@ enum class LookKind {
 struct Standpoint {
     LookKind kind = LookKind::Beside;
     Observer observer{}; ///< How far he walked round, and the end of a level piece he looks at.
-    Degrees freeAzimuth{
-        -35.0}; ///< Of the free look; 0 = square to the shaft, turbine left; 90 = from the compressor side.
+    /// Of the free look, round the bench's upright from where the person stands. Of a level piece 0 is square
+    /// to the shaft with the turbine on the left, 90 from the compressor side; of an upright one 0 is the
+    /// front.
+    Degrees freeAzimuth{-35.0};
     Degrees freeElevation{20.0};
     double pulledApart = 0.0; ///< 0 assembled … 1 wholly pulled apart.
     double zoom = 1.0;        ///< 0.5 … 8.

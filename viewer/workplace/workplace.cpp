@@ -1,8 +1,11 @@
 #include "viewer/workplace/workplace.h"
 
 #include "geometry/base/overloaded.h"
+#include "geometry/base/write_file.h"
+#include "models/build/document_kind.h"
 #include "models/build/read_build.h"
 #include "models/build/write_build.h"
+#include "models/json/document.h"
 #include "models/procedure/order.h"
 
 #include <fmt/format.h>
@@ -66,8 +69,18 @@ std::filesystem::path newJournalFile(const std::filesystem::path& folder, const 
                                 kJournalEnding);
 }
 
+/// Names the journal of the job that is open now; gone when it was left in good order.
+std::filesystem::path openJobFile(const std::filesystem::path& folder) {
+    return folder / "open-job";
+}
+
+JournalHead headOf(const StartJob& start) {
+    return {.frame = start.frame, .use = std::string{nameOf(start.use)}, .sheet = start.sheet.string()};
+}
+
 Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     Job job;
+    std::filesystem::path frameFile = frameFileOf(data, head.frame);
     job.use = useNamed(head.use).value_or(Use::Practise);
     if (head.sheet.empty()) {
         Result<Frame> frame = readFrame(data, head.frame);
@@ -80,13 +93,15 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
         Result<BuildSheet> sheet = readBuildSheet(data, head.sheet);
         if (!sheet)
             return sheet.errors();
+        frameFile = sheet->frameFile;
         job.frame = std::move(sheet.value().frame);
         job.log.start = std::move(sheet.value().build);
         job.name = std::filesystem::path{head.sheet}.filename().string();
     }
-    if (job.frame.sister)
-        if (Result<Frame> sister = readFrame(data, job.frame.sister->text))
-            job.sister = std::move(sister).value();
+    Result<std::optional<Frame>> sister = readSister(data, job.frame, frameFile);
+    if (!sister)
+        return sister.errors();
+    job.sister = std::move(sister).value();
     return job;
 }
 
@@ -95,8 +110,7 @@ public:
     explicit Grant(Workplace& workplace) : workplace_{workplace} {}
 
     void operator()(const StartJob& wish) const {
-        const JournalHead head{
-            .frame = wish.frame, .use = std::string{nameOf(wish.use)}, .sheet = wish.sheet.string()};
+        const JournalHead head = headOf(wish);
         Result<Job> job = jobFrom(workplace_.data, head);
         if (!job)
             return refuse(workplace_, job.errors());
@@ -151,7 +165,7 @@ public:
 
     void operator()(const LookFirst& wish) const {
         if (workplace_.job)
-            workplace_.job->lookedFirst.insert(wish.seat);
+            record(LookedFirst{wish.seat});
     }
 
     void operator()(const SaySeen& wish) const {
@@ -189,8 +203,7 @@ public:
     }
 
     void operator()(const ToOpening&) const {
-        workplace_.job.reset();
-        workplace_.journal.reset();
+        leave(workplace_);
         workplace_.offered.journals = journalsIn(workplace_.stateFolder);
     }
 
@@ -199,6 +212,8 @@ public:
 private:
     void open(Job job, Journal journal) const {
         refresh(job);
+        if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), journal.file().string()))
+            return refuse(workplace_, {failed->error});
         workplace_.journal = std::move(journal);
         workplace_.job = std::move(job);
         workplace_.note.reset();
@@ -247,8 +262,8 @@ private:
             if (!record(FaceTurned{wish.seat, looks, view}))
                 return;
         }
-        const auto said =
-            job.lookedFirst.contains(wish.seat) ? Confirmation::Said::After : Confirmation::Said::Before;
+        const auto said = job.state.lookedFirst.contains(wish.seat) ? Confirmation::Said::After
+                                                                    : Confirmation::Said::Before;
         record(SeatingConfirmed{wish.seat, Confirmation{wish.by, said}});
     }
 
@@ -287,6 +302,37 @@ Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& sta
     return workplace;
 }
 
+Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
+    if (what.empty()) {
+        const std::filesystem::path cutOff = openJobFile(workplace.stateFolder);
+        const Result<std::string> journal =
+            std::filesystem::exists(cutOff) ? readText(cutOff) : Result<std::string>{""};
+        if (journal && !journal->empty())
+            grant(workplace, ContinueJob{*journal});
+        return {};
+    }
+    const Result<DocumentKind> kind = documentKind(workplace.data, what);
+    if (!kind)
+        return kind.errors();
+    StartJob start{.frame = what, .use = use, .sheet = {}};
+    if (*kind == DocumentKind::BuildSheet)
+        start = {.frame = {}, .use = use, .sheet = std::filesystem::absolute(what)};
+    else if (!isBundledFrame(workplace.data, what))
+        start.frame = std::filesystem::absolute(what).string();
+    const Result<Job> readable = jobFrom(workplace.data, headOf(start));
+    if (!readable)
+        return readable.errors();
+    grant(workplace, start);
+    return {};
+}
+
+void leave(Workplace& workplace) {
+    std::error_code ignored;
+    std::filesystem::remove(openJobFile(workplace.stateFolder), ignored);
+    workplace.job.reset();
+    workplace.journal.reset();
+}
+
 void grant(Workplace& workplace, const Wish& wish) {
     std::visit(Grant{workplace}, wish);
 }
@@ -296,10 +342,15 @@ bool demandShown(const Job& job, const SeatId& seat) {
     const bool beingTurned = job.turning && job.turning->seat == seat;
     switch (job.use) {
     case Use::Show: return true;
-    case Use::Bench: return seating && (seating->confirmed.has_value() || job.lookedFirst.contains(seat));
+    case Use::Bench:
+        return seating && (seating->confirmed.has_value() || job.state.lookedFirst.contains(seat));
     case Use::Practise: break;
     }
-    return seating && seating->index.has_value() && !beingTurned;
+    if (!seating || beingTurned)
+        return false;
+    const PartType* type = job.frame.typeOf(seating->part);
+    const bool hasIndex = type && type->index != IndexKind::None && !job.frame.seat(seat)->fixedIndex;
+    return seating->index.has_value() || !hasIndex;
 }
 
 const Seating* seatingInHand(const Job& job) {

@@ -8,7 +8,6 @@
 
 #include <filesystem>
 #include <optional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -34,7 +33,6 @@ struct Job {
     Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.
     std::optional<PartId> inHand{};
     std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
-    std::set<SeatId> lookedFirst{};   ///< Seats whose demand was shown before what is seen was said.
     Standpoint standpoint{};
 
     Job() = default;
@@ -68,13 +66,20 @@ struct Workplace {
 /// A workplace with the opening screen and its lists. Journals that cannot be read are left out.
 Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& stateFolder);
 
+/// Opens a frame (id or path) or a build sheet for a use; with nothing named, goes on with the job that the
+/// program was cut off from, or stays at the opening screen.
+Errors beginWith(Workplace& workplace, const std::string& what, Use use);
+
+/// Leaves the job in good order: the next start begins at the opening screen.
+void leave(Workplace& workplace);
+
 /// Grants a wish: an act is refused with its reason in `note`, or is on disk before it is in the job.
 /// Everything else changes what is shown only.
 void grant(Workplace& workplace, const Wish& wish);
 
-/// Whether the demanded window and the verdict of a seat may be shown now. In practice: when it was set down
-/// with clock and face and is not being turned. At the bench: once what is seen was said, or looked at first.
-/// When showing: always.
+/// Whether the demanded window and the verdict of a seat may be shown now. In practice: when its part was set
+/// down with a clock, if it has one, and is not being turned. At the bench: once what is seen was said, or
+/// looked at first. When showing: always.
 bool demandShown(const Job& job, const SeatId& seat);
 
 /// The seat that the part in hand sits in, if it does.

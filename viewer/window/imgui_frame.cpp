@@ -1,0 +1,86 @@
+#include "viewer/window/imgui_frame.h"
+
+#include "viewer/panels/layout.h"
+
+#include <GLFW/glfw3.h>
+#include <backends/imgui_impl_glfw.h>
+#include <backends/imgui_impl_opengl3.h>
+#include <imgui.h>
+
+#include <cstdint>
+#include <utility>
+
+namespace gapwise {
+
+Result<ImguiFrame> ImguiFrame::make(const GlfwWindow& window) {
+    IMGUI_CHECKVERSION();
+    ImGui::CreateContext();
+    ImGuiIO& io = ImGui::GetIO();
+    io.IniFilename = nullptr;
+    io.ConfigInputTextCursorBlink = false;
+    const PixelSize pixels = window.pixels();
+    const double scale = suggestedScale(pixels.width, pixels.height);
+    const Result<Fonts> fonts = loadFonts(*io.Fonts, scale);
+    if (!fonts) {
+        ImGui::DestroyContext();
+        return fonts.errors();
+    }
+    applyStyle(scale);
+    ImGui_ImplGlfw_InitForOpenGL(window.handle(), true);
+    ImGui_ImplOpenGL3_Init("#version 330 core");
+    return ImguiFrame{window, *fonts, scale};
+}
+
+ImguiFrame::ImguiFrame(const GlfwWindow& window, Fonts fonts, double uiScale)
+    : window_{&window}, fonts_{fonts}, uiScale_{uiScale} {}
+
+ImguiFrame::ImguiFrame(ImguiFrame&& other) noexcept
+    : window_{std::exchange(other.window_, nullptr)}, fonts_{other.fonts_}, uiScale_{other.uiScale_} {}
+
+ImguiFrame::~ImguiFrame() {
+    if (!window_)
+        return;
+    ImGui_ImplOpenGL3_Shutdown();
+    ImGui_ImplGlfw_Shutdown();
+    ImGui::DestroyContext();
+}
+
+PixelSize ImguiFrame::begin() {
+    ImGui_ImplOpenGL3_NewFrame();
+    ImGui_ImplGlfw_NewFrame();
+    ImGui::NewFrame();
+    return window_->pixels();
+}
+
+void ImguiFrame::end() {
+    ImGui::Render();
+    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+}
+
+void ImguiFrame::placeTexture(unsigned texture, const Area& area) {
+    const ImVec2 from{static_cast<float>(area.x), static_cast<float>(area.y)};
+    const ImVec2 to{static_cast<float>(area.right()), static_cast<float>(area.bottom())};
+    // The texture's rows run from the bottom: v is turned over. ImGui's texture names are pointers by
+    // contract.
+    ImGui::GetBackgroundDrawList()->AddImage(
+        reinterpret_cast<ImTextureID>(static_cast<std::uintptr_t>(texture)), from, to, {0.0F, 1.0F},
+        {1.0F, 0.0F});
+}
+
+PictureMouse ImguiFrame::mouseOver(const Area& area) const {
+    const ImGuiIO& io = ImGui::GetIO();
+    PictureMouse mouse;
+    mouse.x = static_cast<double>(io.MousePos.x) - area.x;
+    mouse.y = static_cast<double>(io.MousePos.y) - area.y;
+    mouse.inside = !io.WantCaptureMouse && area.contains(io.MousePos.x, io.MousePos.y);
+    mouse.leftPressed = ImGui::IsMouseClicked(ImGuiMouseButton_Left);
+    mouse.leftDown = ImGui::IsMouseDown(ImGuiMouseButton_Left);
+    mouse.leftReleased = ImGui::IsMouseReleased(ImGuiMouseButton_Left);
+    mouse.rightDown = ImGui::IsMouseDown(ImGuiMouseButton_Right);
+    mouse.movedX = static_cast<double>(io.MouseDelta.x);
+    mouse.movedY = static_cast<double>(io.MouseDelta.y);
+    mouse.wheel = mouse.inside ? static_cast<double>(io.MouseWheel) : 0.0;
+    return mouse;
+}
+
+} // namespace gapwise

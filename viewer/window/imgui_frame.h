@@ -1,0 +1,43 @@
+#pragma once
+
+#include "geometry/base/result.h"
+#include "viewer/panels/panels.h"
+#include "viewer/window/glfw_window.h"
+#include "viewer/window/picture_view.h"
+
+namespace gapwise {
+
+/// Dear ImGui on the window: one frame of panels after another.
+class ImguiFrame {
+public:
+    /// An error when a font is missing or the driver refuses ImGui's shaders.
+    static Result<ImguiFrame> make(const GlfwWindow& window);
+
+    ImguiFrame(ImguiFrame&& other) noexcept;
+    ImguiFrame& operator=(ImguiFrame&&) = delete;
+    ImguiFrame(const ImguiFrame&) = delete;
+    ImguiFrame& operator=(const ImguiFrame&) = delete;
+    ~ImguiFrame();
+
+    /// Begins a frame and gives the size of what is drawn into, in pixels.
+    PixelSize begin();
+    /// Draws what was asked for since begin.
+    void end();
+
+    /// The picture under all panels of this frame; rows of the texture run from the bottom.
+    void placeTexture(unsigned texture, const Area& area);
+
+    /// The mouse over an area, unless a panel above has it.
+    PictureMouse mouseOver(const Area& area) const;
+
+    const Fonts& fonts() const { return fonts_; }
+    double uiScale() const { return uiScale_; }
+
+private:
+    ImguiFrame(const GlfwWindow& window, Fonts fonts, double uiScale);
+    const GlfwWindow* window_ = nullptr; ///< Empty after a move.
+    Fonts fonts_{};
+    double uiScale_ = 1.0;
+};
+
+} // namespace gapwise
