@@ -28,8 +28,11 @@ bool carries(const Seat& seat, const PartId& part) {
     return std::ranges::any_of(seat.carriers, [&](const Carrier& carrier) { return carrier.part == part; });
 }
 
-Side looksOrCompressor(const Seating& seating) {
-    return seating.referenceFaceLooks.value_or(Side::Compressor);
+/// What a part covers in a seat. The seat's place of the origin is that of the right way round, and turned
+/// about a part covers the same length: else one that was put in the wrong way round could never come out
+/// again.
+std::vector<Slab> coverOf(const Frame& frame, const PartType& type, const Seat& seat) {
+    return slabsOf(type, seat, demandedFaceOf(frame, partMeantFor(seat.id)));
 }
 
 } // namespace
@@ -41,7 +44,7 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
     const PartType* type = frame.typeOf(part);
     if (!seat || !type || !seat->entersFrom)
         return blockers;
-    const std::vector<Slab> moving = slabsOf(*type, *seat, Side::Compressor);
+    const std::vector<Slab> moving = coverOf(frame, *type, *seat);
     for (const Seating& standing : build.seatings) {
         const Seat* place = frame.seat(standing.seat);
         const PartType* other = frame.typeOf(standing.part);
@@ -49,7 +52,7 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
                               carries(*seat, standing.part) || carries(*place, part);
         if (together)
             continue;
-        for (const Slab& slab : slabsOf(*other, *place, looksOrCompressor(standing))) {
+        for (const Slab& slab : coverOf(frame, *other, *place)) {
             const auto met = std::ranges::find_if(
                 moving, [&](const Slab& own) { return inTheWay(slab, own, *seat->entersFrom); });
             if (met == moving.end())

@@ -34,4 +34,18 @@ std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side reference
     return slabs;
 }
 
+Side demandedFaceOf(const Frame& frame, const PartId& part) {
+    const auto sideOf = [&](const FaceRule& rule) {
+        if (const Side* side = std::get_if<Side>(&rule.toward))
+            return *side;
+        const Seat* own = frame.seat(seatOf(part));
+        const Seat* toward = frame.seat(seatOf(std::get<PartId>(rule.toward)));
+        return own && toward && toward->zMm < own->zMm ? Side::Turbine : Side::Compressor;
+    };
+    for (const Rule& rule : frame.rules)
+        if (const auto* face = std::get_if<FaceRule>(&rule.demand); face && face->part == part)
+            return sideOf(*face);
+    return Side::Compressor;
+}
+
 } // namespace gapwise

@@ -20,4 +20,8 @@ double largestRadiusOf(const Outline& outline);
 /// was put in the other way round covers the same length.
 std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks);
 
+/// The side to which the reference face of a part looks where the frame's face rule wants it; the compressor
+/// where no rule wants anything.
+Side demandedFaceOf(const Frame& frame, const PartId& part);
+
 } // namespace gapwise
