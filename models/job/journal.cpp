@@ -136,7 +136,7 @@ Result<JournalContent> readJournal(const std::filesystem::path& file) {
             return event.errors();
         content.events.push_back(*event);
     }
-    if (content.head.frame.empty())
+    if (content.head.frame.empty() && content.head.sheet.empty())
         return Error{
             .where = file.string(), .found = "no whole first line", .allowed = "a journal of Gapwise"};
     return content;

@@ -10,7 +10,7 @@ namespace gapwise {
 
 /// What a journal says of itself in its first line.
 struct JournalHead {
-    std::string frame{}; ///< Id of a bundled frame, or a path.
+    std::string frame{}; ///< Id of a bundled frame, or a path; empty where a sheet names it.
     std::string use{};   ///< `practise`, `bench` or `show`.
     std::string sheet{}; ///< The build sheet it began with, or empty.
 };

@@ -126,6 +126,14 @@ TEST_F(JournalTest, ALineThatWasCutOffIsDroppedAndTheRestGoesOn) {
     EXPECT_EQ(nameOf(content->events[1]), "step_done");
 }
 
+TEST_F(JournalTest, AHeadThatNamesASheetOnlyIsEnough) {
+    ASSERT_TRUE(Journal::create(file(), {.frame = "", .use = "bench", .sheet = "/bench/mine.build.json"}));
+    const Result<JournalContent> content = readJournal(file());
+    ASSERT_TRUE(content);
+    EXPECT_EQ(content->head.sheet, "/bench/mine.build.json");
+    EXPECT_THAT(content->events, SizeIs(0));
+}
+
 TEST_F(JournalTest, AForeignFileAndAFileThatIsThereAreRefused) {
     std::filesystem::create_directories(file().parent_path());
     {
