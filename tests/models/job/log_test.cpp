@@ -10,6 +10,7 @@ namespace gapwise {
 
 namespace {
 
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
@@ -116,6 +117,21 @@ TEST(Log, TheDrainIsUnconfirmedFromATurningUntilItIsSaid) {
     log.events.emplace_back(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
     EXPECT_TRUE(stateOf(frame, log).attitudeConfirmed);
     EXPECT_EQ(stateOf(frame, log).build.attitude->drain, Degrees{180.0});
+}
+
+TEST(Log, ThatADemandWasLookedAtIsNotTakenBack) {
+    const Frame frame = bench::smallFrame();
+    Log log;
+    log.events = {placing("SR-C"), LookedFirst{kSrC}, Undone{}};
+    const JobState back = stateOf(frame, log);
+    EXPECT_THAT(back.lookedFirst, ElementsAre(kSrC));
+    EXPECT_THAT(back.build.seatings, IsEmpty()) << "undo took back the placing";
+    EXPECT_EQ(back.canUndo, 0U);
+    EXPECT_THAT(refusalOf(frame, back, Undone{}), SizeIs(1));
+    // Nor does it stand in the way of bringing back.
+    log.events = {placing("SR-C"), turning(kSrC, 90.0), Undone{}, LookedFirst{kSrC}};
+    EXPECT_EQ(stateOf(frame, log).canRedo, 1U);
+    EXPECT_THAT(standingEvents(log), SizeIs(1));
 }
 
 TEST(Log, UndoThenRedoRestoresTheBuildAfterAnyRandomWalk) {
