@@ -1,7 +1,8 @@
 #version 330 core
-// The ground under the parts, as wide as the shadow's field.
+// A level rectangle of the ground: the shadow's field, or the bench top.
 uniform mat4 uView;
 uniform mat4 uProjection;
+uniform mat4 uAxes;   // Right, up and toward the person, in the datum axes.
 uniform vec4 uField;
 uniform float uGround;
 
@@ -10,5 +11,5 @@ out vec2 place;
 void main() {
     place = vec2(gl_VertexID & 1, gl_VertexID >> 1);
     vec2 xz = uField.xy + place * uField.zw;
-    gl_Position = uProjection * uView * vec4(xz.x, uGround, xz.y, 1.0);
+    gl_Position = uProjection * uView * uAxes * vec4(xz.x, uGround, xz.y, 1.0);
 }

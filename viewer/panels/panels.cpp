@@ -2,6 +2,8 @@
 
 #include "viewer/panels/parts.h"
 
+#include <cmath>
+
 namespace gapwise {
 
 namespace {
@@ -37,17 +39,6 @@ void drawGround(const Layout& layout, const Area& window) {
     fillArea({0.0, picture.bottom(), window.width, window.height - picture.bottom()}, palette::kPaper);
     fillArea({0.0, picture.y, picture.x, picture.height}, palette::kPaper);
     fillArea({picture.right(), picture.y, window.width - picture.right(), picture.height}, palette::kPaper);
-}
-
-void drawLabels(const PanelFrame& frame) {
-    for (const PictureLabel& label : frame.labels) {
-        ImFont* font = label.strong ? frame.fonts.strong : frame.fonts.small;
-        const ImVec2 size = sizeOf(font, label.words);
-        const Area area{label.x - static_cast<double>(size.x) / 2.0,
-                        label.y - static_cast<double>(size.y) / 2.0, static_cast<double>(size.x) + 1.0,
-                        static_cast<double>(size.y)};
-        writeLine(area, label.words, {font, label.strong ? palette::kInk : palette::kSoftInk});
-    }
 }
 
 /// Where a box lies: over the picture, and over the looks too where the picture is low.
@@ -89,7 +80,7 @@ std::optional<Wish> middlePanels(const Job& job, const Layout& layout, const Sur
 std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, const Surface& surface) {
     const Job& job = *workplace.job;
     std::optional<Wish> wish = jobKeys(job, surface.drafts());
-    drawLabels(surface.frame);
+    drawOverlay(surface);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
     keepFirst(wish, endDialPanel(job, Side::Turbine, layout.turbineDial, surface));
     keepFirst(wish, endDialPanel(job, Side::Compressor, layout.compressorDial, surface));
@@ -144,9 +135,10 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
 }
 
 BothEndsAreas bothEndsAreas(const Area& picture) {
-    const double half = picture.width / 2.0;
-    return {.turbine = {picture.x, picture.y, half, picture.height},
-            .compressor = {picture.x + half, picture.y, picture.width - half, picture.height}};
+    const double end = std::floor(picture.width * 0.36);
+    return {.turbine = {picture.x, picture.y, end, picture.height},
+            .lying = {picture.x + end, picture.y, picture.width - 2.0 * end, picture.height},
+            .compressor = {picture.right() - end, picture.y, end, picture.height}};
 }
 
 } // namespace gapwise

@@ -3,6 +3,7 @@
 #include "viewer/panels/area.h"
 #include "viewer/panels/fonts.h"
 #include "viewer/panels/layout.h"
+#include "viewer/panels/picture_overlay.h"
 #include "viewer/workplace/workplace.h"
 
 #include <optional>
@@ -13,14 +14,6 @@ namespace gapwise {
 
 /// Everything on the screen but the 3D picture, as functions from what is shown to what is wished. Dear ImGui
 /// draws them; no window, no OpenGL.
-
-/// A word in the picture: a side, the inlet, the drain, a part. Placed by whoever knows the camera.
-struct PictureLabel {
-    double x = 0.0; ///< Middle of the words, in pixels of the window.
-    double y = 0.0;
-    std::string words{};
-    bool strong = false;
-};
 
 /// What can be pressed in a picture, by name: `card/Put down`, `tray/SR-CO`. For scripts and tests that drive
 /// the screen as a hand does.
@@ -75,8 +68,8 @@ struct PanelFrame {
     // Given
     Fonts fonts{};
     double uiScale = 1.0;
-    double pixelsPerMm = 0.0;           ///< Of the monitor; 0 = not known.
-    std::vector<PictureLabel> labels{}; ///< Of this frame's picture.
+    double pixelsPerMm = 0.0; ///< Of the monitor; 0 = not known.
+    PictureOverlay overlay{}; ///< Of this frame's pictures.
     // Kept
     Drafts drafts{};
     std::string scope{}; ///< Of the panel that is being drawn.
@@ -92,9 +85,11 @@ struct PanelFrame {
 /// frame. The size of the window is ImGui's DisplaySize.
 std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame);
 
-/// The two halves of the picture for the look at both ends: turbine left, compressor right.
+/// The parts of the picture for the look at both ends: turbine left, compressor right, and between them the
+/// piece as it lies.
 struct BothEndsAreas {
     Area turbine{};
+    Area lying{};
     Area compressor{};
 };
 BothEndsAreas bothEndsAreas(const Area& picture);

@@ -18,6 +18,9 @@ std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surfa
 /// dragged and one IndexTurned when it is let go.
 std::optional<Wish> endDialPanel(const Job& job, Side side, const Area& area, const Surface& surface);
 
+/// Lines and labels over the picture.
+void drawOverlay(const Surface& surface);
+
 std::optional<Wish> trayPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface);
 

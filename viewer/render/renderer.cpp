@@ -57,7 +57,8 @@ public:
         Piece piece{.area = whole(shot.size)};
         // From the side the ground is a line, from below there is none.
         constexpr double kLowestEye = 0.05;
-        if (shot.style.shadow && -shot.camera.camera.forward().y > kLowestEye)
+        if (shot.style.shadow &&
+            dot(shot.camera.camera.forward(), shot.scene.ground.axes.yAxis) < -kLowestEye)
             piece.shadow = shadowFieldOf(shot.scene);
         if (piece.shadow) {
             const auto texture = shadow_.draw(shot.scene, *piece.shadow, meshes_);

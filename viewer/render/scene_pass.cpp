@@ -16,8 +16,18 @@ constexpr double kHatchSpacing = 8.5;  ///< From line to line.
 constexpr double kStripeSpacing = 9.0; ///< Where something is not known.
 constexpr int kMostIds = 254;
 
+constexpr Colour kAccent{0.22, 0.56, 0.76};
+constexpr Colour kBenchTop{0.914, 0.894, 0.847};
+constexpr Colour kBenchEdge{0.76, 0.73, 0.66};
+constexpr double kBenchEdgePixels = 1.6;
+
 float f(double value) {
     return static_cast<float>(value);
+}
+
+Colour mixed(const Colour& a, const Colour& b, double share) {
+    return {a.red + (b.red - a.red) * share, a.green + (b.green - a.green) * share,
+            a.blue + (b.blue - a.blue) * share};
 }
 
 std::array<float, 3> rgb(const Colour& colour) {
@@ -47,7 +57,9 @@ std::array<float, 3> hatchAcross(const Shot& shot, const SceneItem& item) {
 
 Colour tintOf(const SceneItem& item) {
     constexpr Colour kBroken{0.95, 0.66, 0.48};
-    return item.state == ItemState::Broken ? kBroken : item.tint;
+    constexpr double kAccentShare = 0.5;
+    const Colour tint = item.state == ItemState::Broken ? kBroken : item.tint;
+    return item.inHand ? mixed(tint, kAccent, kAccentShare) : tint;
 }
 
 int parallel(const Shot& shot) {
@@ -74,7 +86,11 @@ Result<ScenePass> ScenePass::make() {
     auto ground = ShaderProgram::make("ground.vert", "ground.frag");
     if (!ground)
         return ground.errors();
-    return ScenePass{std::move(faces).value(), std::move(lines).value(), std::move(ground).value()};
+    auto bench = ShaderProgram::make("ground.vert", "bench.frag");
+    if (!bench)
+        return bench.errors();
+    return ScenePass{std::move(faces).value(), std::move(lines).value(), std::move(ground).value(),
+                     std::move(bench).value()};
 }
 
 void ScenePass::draw(const Shot& shot, const Piece& piece, GpuMeshes& meshes) {
@@ -90,9 +106,38 @@ void ScenePass::draw(const Shot& shot, const Piece& piece, GpuMeshes& meshes) {
     glClearBufferfv(GL_COLOR, 1, kNothing.data());
     glClearBufferfv(GL_DEPTH, 0, &kFar);
     glDisable(GL_CULL_FACE);
+    drawBenchTop(shot, projection);
     drawGround(shot, piece, projection);
     drawFaces(shot, piece, projection, meshes);
     drawLines(shot, piece, projection, meshes);
+}
+
+void ScenePass::drawBenchTop(const Shot& shot, const Matrix& projection) {
+    const Scene& scene = shot.scene;
+    constexpr double kLowestEye = 0.02; // Seen edge on it is a line, from below it would hide everything.
+    if (!scene.ground.benchTop || dot(shot.camera.camera.forward(), scene.ground.axes.yAxis) > -kLowestEye)
+        return;
+    const auto top = benchTopOf(scene);
+    if (!top)
+        return;
+    const Vec3 middle = inGroundAxes(scene.ground, Pose{.shift = top->middle}).shift;
+    glDisable(GL_DEPTH_TEST);
+    glDisable(GL_BLEND);
+    glColorMaski(1, GL_FALSE, GL_FALSE, GL_FALSE, GL_FALSE);
+    bench_.use();
+    bench_.set("uView", shot.camera.viewMatrix());
+    bench_.set("uProjection", projection);
+    bench_.set("uAxes", matrixOf(scene.ground.axes));
+    bench_.set("uField", std::array<float, 4>{f(middle.x - top->halfWidth), f(middle.z - top->halfDepth),
+                                              f(2.0 * top->halfWidth), f(2.0 * top->halfDepth)});
+    bench_.set("uGround", f(middle.y));
+    bench_.set("uTop", rgb(kBenchTop));
+    bench_.set("uInk", rgb(kBenchEdge));
+    bench_.set("uEdgePixels", f(kBenchEdgePixels * shot.style.lineScale * shot.style.samples));
+    bench_.assertReady();
+    glBindVertexArray(array_.name());
+    glDrawArrays(GL_TRIANGLE_STRIP, 0, 4);
+    glColorMaski(1, GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
 }
 
 void ScenePass::drawGround(const Shot& shot, const Piece& piece, const Matrix& projection) {
@@ -107,6 +152,7 @@ void ScenePass::drawGround(const Shot& shot, const Piece& piece, const Matrix& p
     ground_.use();
     ground_.set("uView", shot.camera.viewMatrix());
     ground_.set("uProjection", projection);
+    ground_.set("uAxes", matrixOf(shot.scene.ground.axes));
     ground_.set("uField", piece.shadow->field);
     ground_.set("uGround", piece.shadow->ground);
     ground_.set("uShadow", 0);
@@ -164,6 +210,7 @@ void ScenePass::drawLines(const Shot& shot, const Piece& piece, const Matrix& pr
     lines_.set("uProjection", projection);
     lines_.set("uViewport", std::array<float, 2>{f(width), f(height)});
     lines_.set("uTowardEye", f(0.6 * mmPerPixel(shot)));
+    drawShiningThrough(shot, meshes);
     for (const SceneItem& item : shot.scene.items) {
         const GpuMesh& mesh = meshes.of(item.mesh);
         lines_.set("uModel", matrixOf(item.drawnPose()));
@@ -178,6 +225,21 @@ void ScenePass::drawLines(const Shot& shot, const Piece& piece, const Matrix& pr
     glDisable(GL_BLEND);
     glColorMaski(1, GL_TRUE, GL_TRUE, GL_TRUE, GL_TRUE);
     glDepthMask(GL_TRUE);
+}
+
+void ScenePass::drawShiningThrough(const Shot& shot, GpuMeshes& meshes) {
+    constexpr double kFaint = 0.55;
+    glDisable(GL_DEPTH_TEST);
+    for (const SceneItem& item : shot.scene.items) {
+        if (!item.inHand)
+            continue;
+        lines_.set("uModel", matrixOf(item.drawnPose()));
+        lines_.set("uWidth", f(kCutWidth * shot.style.lineScale * shot.style.samples));
+        lines_.set("uInk", rgba(kAccent, kFaint));
+        lines_.assertReady();
+        meshes.of(item.mesh).edges.draw();
+    }
+    glEnable(GL_DEPTH_TEST);
 }
 
 } // namespace gapwise

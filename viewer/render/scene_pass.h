@@ -23,18 +23,22 @@ public:
     void draw(const Shot& shot, const Piece& piece, GpuMeshes& meshes);
 
 private:
-    ScenePass(ShaderProgram faces, ShaderProgram lines, ShaderProgram ground)
+    ScenePass(ShaderProgram faces, ShaderProgram lines, ShaderProgram ground, ShaderProgram bench)
         : faces_{std::move(faces)},
           lines_{std::move(lines)},
           ground_{std::move(ground)},
+          bench_{std::move(bench)},
           array_{gl::VertexArray::make()} {}
+    void drawBenchTop(const Shot& shot, const Matrix& projection);
     void drawGround(const Shot& shot, const Piece& piece, const Matrix& projection);
     void drawFaces(const Shot& shot, const Piece& piece, const Matrix& projection, GpuMeshes& meshes);
     void drawLines(const Shot& shot, const Piece& piece, const Matrix& projection, GpuMeshes& meshes);
+    void drawShiningThrough(const Shot& shot, GpuMeshes& meshes);
 
     ShaderProgram faces_;
     ShaderProgram lines_;
     ShaderProgram ground_;
+    ShaderProgram bench_;
     gl::VertexArray array_;
 };
 

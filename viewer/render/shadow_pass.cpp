@@ -13,9 +13,12 @@ constexpr int kShadowPixels = 256;
 } // namespace
 
 std::optional<ShadowField> shadowFieldOf(const Scene& scene) {
-    const std::vector<Vec3> points = scene.points();
+    std::vector<Vec3> points = scene.points();
     if (points.empty())
         return std::nullopt;
+    const Pose toGround = inGroundAxes(scene.ground, Pose{});
+    for (Vec3& point : points)
+        point = toGround.point(point);
     const Bounds bounds = boundsOf(points);
     const double height = bounds.high.y - bounds.low.y;
     const double margin = 0.6 * height; // As far as the softest shadow spreads.
@@ -23,7 +26,7 @@ std::optional<ShadowField> shadowFieldOf(const Scene& scene) {
     return ShadowField{.field = {f(bounds.low.x - margin), f(bounds.low.z - margin),
                                  f(bounds.high.x - bounds.low.x + 2.0 * margin),
                                  f(bounds.high.z - bounds.low.z + 2.0 * margin)},
-                       .ground = f(bounds.low.y - 0.04 * height),
+                       .ground = f(bounds.low.y - (scene.ground.benchTop ? 0.0 : 0.04 * height)),
                        .reach = f(0.5 * height)};
 }
 
@@ -64,7 +67,7 @@ void ShadowPass::drawHeights(const Scene& scene, const ShadowField& field, GpuMe
     heights_.set("uGround", field.ground);
     heights_.set("uReach", field.reach);
     for (const SceneItem& item : scene.items) {
-        heights_.set("uModel", matrixOf(item.drawnPose()));
+        heights_.set("uModel", matrixOf(inGroundAxes(scene.ground, item.drawnPose())));
         heights_.assertReady();
         meshes.of(item.mesh).body.draw();
     }

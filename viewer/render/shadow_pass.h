@@ -9,10 +9,10 @@
 
 namespace gapwise {
 
-/// The ground under a scene and what shades it, in the datum axes and mm.
+/// The ground under a scene and what shades it, in the ground's axes and mm.
 struct ShadowField {
     std::array<float, 4> field{}; ///< Low x, low z, width along x, width along z.
-    float ground = 0.0F;          ///< Y of the ground.
+    float ground = 0.0F;          ///< Height of the ground.
     float reach = 1.0F;           ///< Height over which a shadow fades.
 };
 

@@ -9,6 +9,7 @@
 #include "viewer/scene/camera.h"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -53,6 +54,7 @@ struct SceneItem {
     Colour tint{};
     ItemState state = ItemState::Plain;
     Hatch hatch{};
+    bool inHand = false; ///< Tinted with the accent, and its edges shine through whatever hides it.
 
     /// Where it is drawn: the pose, pulled along the shaft.
     Pose drawnPose() const;
@@ -72,10 +74,18 @@ struct SceneLabel {
     Vec3 anchor{}; ///< In the datum axes, in mm.
 };
 
+/// What everything stands over. The axes are columns in the datum axes: right, up, and toward whoever stands
+/// in front; how deep the ground lies follows from what is drawn.
+struct Ground {
+    Pose axes{};
+    bool benchTop = false; ///< A bench top is drawn, its front toward the person.
+};
+
 struct Scene {
     std::vector<SceneItem> items{};
     std::vector<SceneLabel> labels{};
     bool section = false;
+    Ground ground{};
 
     /// The item of a part; null when it is not shown.
     const SceneItem* item(const PartId& part) const;
@@ -83,5 +93,18 @@ struct Scene {
     /// Every corner of every drawn mesh, in the datum axes; empty when nothing is shown.
     std::vector<Vec3> points() const;
 };
+
+/// Where the bench top lies under what a scene draws.
+struct BenchTop {
+    Vec3 middle{};          ///< Of the top, in the datum axes.
+    double halfWidth = 0.0; ///< Along the ground's right, in mm.
+    double halfDepth = 0.0; ///< Toward the person, in mm.
+};
+
+/// The bench top that is a hand's breadth wider than what stands on it; nothing for an empty scene.
+std::optional<BenchTop> benchTopOf(const Scene& scene);
+
+/// The motion of a part as it is told in the ground's axes.
+Pose inGroundAxes(const Ground& ground, const Pose& pose);
 
 } // namespace gapwise

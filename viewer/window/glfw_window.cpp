@@ -65,6 +65,14 @@ bool GlfwWindow::wantsToClose() const {
     return glfwWindowShouldClose(window_) == GLFW_TRUE;
 }
 
+void GlfwWindow::waitForEvents() {
+    glfwWaitEvents();
+}
+
+void GlfwWindow::takeEvents() {
+    glfwPollEvents();
+}
+
 PixelSize GlfwWindow::pixels() const {
     PixelSize pixels;
     glfwGetFramebufferSize(window_, &pixels.width, &pixels.height);

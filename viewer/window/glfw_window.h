@@ -26,6 +26,8 @@ public:
 
     GLFWwindow* handle() const { return window_; }
     bool wantsToClose() const;
+    void waitForEvents();     ///< Sleeps until a hand, a timer or the system wants something.
+    void takeEvents();        ///< Takes what is there.
     PixelSize pixels() const; ///< Of what is drawn into.
     void show();              ///< Puts what was drawn on the screen.
 

@@ -67,12 +67,13 @@ void ImguiFrame::placeTexture(unsigned texture, const Area& area) {
         {1.0F, 0.0F});
 }
 
-PictureMouse ImguiFrame::mouseOver(const Area& area) const {
+PictureMouse ImguiFrame::mouseOver(const Area& area, bool free) const {
     const ImGuiIO& io = ImGui::GetIO();
     PictureMouse mouse;
     mouse.x = static_cast<double>(io.MousePos.x) - area.x;
     mouse.y = static_cast<double>(io.MousePos.y) - area.y;
-    mouse.inside = !io.WantCaptureMouse && area.contains(io.MousePos.x, io.MousePos.y);
+    mouse.inside =
+        free && area.contains(static_cast<double>(io.MousePos.x), static_cast<double>(io.MousePos.y));
     mouse.leftPressed = ImGui::IsMouseClicked(ImGuiMouseButton_Left);
     mouse.leftDown = ImGui::IsMouseDown(ImGuiMouseButton_Left);
     mouse.leftReleased = ImGui::IsMouseReleased(ImGuiMouseButton_Left);

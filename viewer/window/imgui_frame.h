@@ -27,8 +27,8 @@ public:
     /// The picture under all panels of this frame; rows of the texture run from the bottom.
     void placeTexture(unsigned texture, const Area& area);
 
-    /// The mouse over an area, unless a panel above has it.
-    PictureMouse mouseOver(const Area& area) const;
+    /// The mouse over an area; `free` tells whether no panel above it wants the mouse.
+    PictureMouse mouseOver(const Area& area, bool free) const;
 
     const Fonts& fonts() const { return fonts_; }
     double uiScale() const { return uiScale_; }

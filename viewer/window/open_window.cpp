@@ -3,19 +3,21 @@
 #include "geometry/base/write_file.h"
 #include "models/job/journal.h"
 #include "viewer/panels/panels.h"
+#include "viewer/scene/read_meshes.h"
 #include "viewer/window/glfw_window.h"
 #include "viewer/window/imgui_frame.h"
+#include "viewer/window/overlay_of.h"
 #include "viewer/window/picture_view.h"
 
 #include <epoxy/gl.h>
 
-#include <GLFW/glfw3.h>
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <chrono>
 #include <cmath>
 #include <cstdio>
+#include <map>
 #include <utility>
 
 namespace gapwise {
@@ -25,11 +27,20 @@ namespace {
 /// After an event panels settle within this many pictures; then nothing is drawn until the next event.
 constexpr int kPicturesAfterAnEvent = 3;
 
+/// The picture, or the three of the look at both ends.
+struct Pictures {
+    PictureView main;
+    std::optional<PictureView> turbineEnd{}; ///< Made when they are first looked at.
+    std::optional<PictureView> compressorEnd{};
+    Meshes meshes{};
+    FrameId loaded{};
+};
+
 /// What is drawn and counted while the window is open.
 class WindowLoop {
 public:
-    WindowLoop(GlfwWindow& window, ImguiFrame& imgui, PictureView& left, PictureView& right)
-        : window_{window}, imgui_{imgui}, picture_{left}, secondPicture_{right} {
+    WindowLoop(GlfwWindow& window, ImguiFrame& imgui, Pictures& pictures)
+        : window_{window}, imgui_{imgui}, pictures_{pictures} {
         panels_.fonts = imgui.fonts();
         panels_.uiScale = imgui.uiScale();
         panels_.pixelsPerMm = window.pixelsPerMm();
@@ -39,116 +50,147 @@ public:
         int pending = kPicturesAfterAnEvent;
         while (!window_.wantsToClose()) {
             if (pending == 0) {
-                glfwWaitEvents();
+                window_.waitForEvents();
                 pending = kPicturesAfterAnEvent;
             } else {
-                glfwPollEvents();
+                window_.takeEvents();
             }
-            if (drawOnce(workplace))
-                pending = kPicturesAfterAnEvent;
-            else
-                --pending;
-            ++pictures_;
-            if (request.tellFigures && pictures_ == 1)
+            pending = drawOnce(workplace) ? kPicturesAfterAnEvent : pending - 1;
+            ++count_;
+            if (request.tellFigures && count_ == 1)
                 tellFirstPicture();
             if (!request.targetsFile.empty())
                 tellTargets(request.targetsFile);
         }
         if (request.tellFigures)
-            fmt::print(stderr, "pictures drawn: {}\n", pictures_);
+            fmt::print(stderr, "pictures drawn: {}\n", count_);
     }
 
 private:
-    /// True when something was wished: the next picture will differ.
+    /// True when the next picture will differ: something was wished, or a look still glides.
     bool drawOnce(Workplace& workplace) {
         const PixelSize pixels = imgui_.begin();
         std::vector<Wish> wishes;
+        settled_ = true;
         if (const std::optional<Wish> wish = showPanels(workplace, panels_))
             wishes.push_back(*wish);
         if (workplace.job)
-            drawPicture(workplace, wishes);
+            drawPictures(workplace, wishes);
         glViewport(0, 0, pixels.width, pixels.height);
-        glClearColor(0.957F, 0.949F, 0.925F, 1.0F);
+        glClearColor(0.949F, 0.953F, 0.941F, 1.0F);
         glClear(GL_COLOR_BUFFER_BIT);
         imgui_.end();
         window_.show();
         for (const Wish& wish : wishes)
             grant(workplace, wish);
-        return !wishes.empty();
+        return !wishes.empty() || !settled_;
     }
 
-    void drawPicture(Workplace& workplace, std::vector<Wish>& wishes) {
-        Job& job = *workplace.job;
-        panels_.labels.clear();
-        if (panels_.picture.width < 2.0 || panels_.picture.height < 2.0)
+    void drawPictures(Workplace& workplace, std::vector<Wish>& wishes) {
+        const Job& job = *workplace.job;
+        if (panels_.picture.width < 2.0 || panels_.picture.height < 2.0 || !loadMeshes(workplace))
             return;
-        for (PictureView* view : {&picture_, &secondPicture_})
-            if (const Errors errors = view->load(workplace.data, job.frame); !errors.empty())
-                workplace.note = Note{describe(errors.front()), true};
+        PictureOverlay overlay;
         if (job.standpoint.kind == LookKind::BothEnds) {
             const BothEndsAreas areas = bothEndsAreas(panels_.picture);
-            place(workplace, picture_, endLook(job, LookKind::FromTurbine), areas.turbine);
-            place(workplace, secondPicture_, endLook(job, LookKind::FromCompressor), areas.compressor);
-            return;
+            place(workplace, made(pictures_.turbineEnd), LookKind::FromTurbine, areas.turbine, overlay);
+            place(workplace, &pictures_.main, LookKind::WhereIStand, areas.lying, overlay);
+            place(workplace, made(pictures_.compressorEnd), LookKind::FromCompressor, areas.compressor,
+                  overlay);
+        } else {
+            place(workplace, &pictures_.main, job.standpoint.kind, panels_.picture, overlay);
+            const PictureMouse mouse = imgui_.mouseOver(panels_.picture, panels_.pictureFree);
+            const std::vector<Wish> asked = pictures_.main.wishesOf(job, mouse);
+            wishes.insert(wishes.end(), asked.begin(), asked.end());
         }
-        place(workplace, picture_, job.standpoint, panels_.picture);
-        const std::vector<Wish> asked = picture_.wishesOf(job, imgui_.mouseOver(panels_.picture));
-        wishes.insert(wishes.end(), asked.begin(), asked.end());
+        // Its words are drawn by the panels of the next picture: they are measured in the fonts of this one.
+        if (overlayChanged_)
+            settled_ = false;
+        overlayChanged_ = false;
+        panels_.overlay = std::move(overlay);
     }
 
-    static Standpoint endLook(const Job& job, LookKind kind) {
-        Standpoint standpoint = job.standpoint;
+    /// False when they cannot be read; the note then says why.
+    bool loadMeshes(Workplace& workplace) {
+        const Job& job = *workplace.job;
+        if (pictures_.loaded == job.frame.id)
+            return !pictures_.meshes.empty();
+        pictures_.loaded = job.frame.id;
+        Result<Meshes> meshes = readMeshes(workplace.data, job.frame);
+        pictures_.meshes = meshes ? std::move(meshes).value() : Meshes{};
+        if (!meshes)
+            workplace.note = Note{describe(meshes.errors().front()), true};
+        return static_cast<bool>(meshes);
+    }
+
+    static PictureView* made(std::optional<PictureView>& view) {
+        if (!view)
+            if (Result<PictureView> fresh = PictureView::make())
+                view.emplace(std::move(fresh).value());
+        return view ? &*view : nullptr;
+    }
+
+    void place(Workplace& workplace, PictureView* view, LookKind kind, const Area& area,
+               PictureOverlay& overlay) {
+        if (!view)
+            return;
+        Standpoint standpoint = workplace.job->standpoint;
         standpoint.kind = kind;
-        return standpoint;
-    }
-
-    void place(Workplace& workplace, PictureView& view, const Standpoint& standpoint, const Area& area) {
         const PictureSize size{static_cast<int>(std::lround(area.width)),
                                static_cast<int>(std::lround(area.height))};
-        const Result<PictureView::Drawn> drawn = view.draw(*workplace.job, standpoint, size);
+        const Result<PictureView::Drawn> drawn =
+            view->draw({*workplace.job, standpoint, size, secondsSinceStart()}, pictures_.meshes);
         if (!drawn) {
             workplace.note = Note{describe(drawn.errors().front()), true};
             return;
         }
         imgui_.placeTexture(drawn->texture, area);
-        for (const SceneLabel& label : view.labelsShown())
-            panels_.labels.push_back(panelLabel(view, label, area));
+        settled_ = settled_ && drawn->settled;
+        Overlaid& kept = overlays_[view];
+        if (drawn->drawnAgain || kept.area != area) {
+            kept = {area, overlayOf(*workplace.job, *view, area, panels_)};
+            overlayChanged_ = true;
+        }
+        append(overlay, kept.overlay);
     }
 
-    static PictureLabel panelLabel(const PictureView& view, const SceneLabel& label, const Area& area) {
-        const PicturePoint at = view.toPicture(label.anchor);
-        return PictureLabel{.x = area.x + at.x,
-                            .y = area.y + at.y,
-                            .words = label.text,
-                            .strong = label.kind == SceneLabel::Kind::End ||
-                                      label.kind == SceneLabel::Kind::Broken};
+    static void append(PictureOverlay& all, const PictureOverlay& more) {
+        all.lines.insert(all.lines.end(), more.lines.begin(), more.lines.end());
+        all.labels.insert(all.labels.end(), more.labels.begin(), more.labels.end());
+    }
+
+    double secondsSinceStart() const {
+        return std::chrono::duration<double>(std::chrono::steady_clock::now() - begun_).count();
     }
 
     /// What lies where, for scripts that drive the window as a hand does.
     void tellTargets(const std::filesystem::path& file) const {
-        nlohmann::ordered_json told;
-        told["pictures"] = pictures_;
         const auto list = [](const Area& area) {
             return nlohmann::ordered_json{area.x, area.y, area.width, area.height};
         };
-        told["picture"] = list(panels_.picture);
+        nlohmann::ordered_json told{{"pictures", count_}, {"picture", list(panels_.picture)}};
         for (const Target& target : panels_.targets)
             told["targets"][target.name] = list(target.area);
         writeFile(file, told.dump() + "\n");
     }
 
     void tellFirstPicture() const {
-        const auto since = std::chrono::steady_clock::now() - begun_;
-        fmt::print(stderr, "first picture after: {} ms\n",
-                   std::chrono::duration_cast<std::chrono::milliseconds>(since).count());
+        fmt::print(stderr, "first picture after: {:.0f} ms\n", secondsSinceStart() * 1000.0);
     }
+
+    struct Overlaid {
+        Area area{};
+        PictureOverlay overlay{};
+    };
 
     GlfwWindow& window_;
     ImguiFrame& imgui_;
-    PictureView& picture_;
-    PictureView& secondPicture_;
+    Pictures& pictures_;
     PanelFrame panels_{};
-    long pictures_ = 0;
+    std::map<const PictureView*, Overlaid> overlays_{};
+    bool overlayChanged_ = false;
+    bool settled_ = true;
+    long count_ = 0;
     std::chrono::steady_clock::time_point begun_ = std::chrono::steady_clock::now();
 };
 
@@ -167,11 +209,11 @@ Outcome openWindow(const OpenRequest& request, const std::filesystem::path& prog
     Result<ImguiFrame> imgui = ImguiFrame::make(window.value());
     if (!imgui)
         return failed(ExitStatus::CannotNow, imgui.errors());
-    Result<PictureView> left = PictureView::make();
-    Result<PictureView> right = PictureView::make();
-    if (!left || !right)
-        return failed(ExitStatus::CannotNow, left ? right.errors() : left.errors());
-    WindowLoop loop{window.value(), imgui.value(), left.value(), right.value()};
+    Result<PictureView> picture = PictureView::make();
+    if (!picture)
+        return failed(ExitStatus::CannotNow, picture.errors());
+    Pictures pictures{.main = std::move(picture).value()};
+    WindowLoop loop{window.value(), imgui.value(), pictures};
     loop.run(workplace, request);
     leave(workplace);
     return {};

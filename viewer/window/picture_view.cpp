@@ -1,8 +1,7 @@
 #include "viewer/window/picture_view.h"
 
 #include "models/build/write_build.h"
-#include "viewer/scene/read_meshes.h"
-#include "viewer/scene/scene_labels.h"
+#include "viewer/dial/dial.h"
 
 #include <fmt/format.h>
 
@@ -17,16 +16,14 @@ constexpr double kDegreesPerPixel = 0.35;
 constexpr double kZoomPerNotch = 1.12;
 constexpr double kLeastZoom = 0.5;
 constexpr double kMostZoom = 8.0;
+constexpr double kLowest = -30.0; ///< Degrees: under the bench there is nothing to see.
+constexpr double kHighest = 85.0;
 constexpr double kClickPixels = 4.0;
+constexpr Colour kPaper{0.949, 0.953, 0.941}; ///< As the panels around it.
 
-/// The build as it is shown at this moment: a gap that is being turned lies where the mouse holds it.
-Build shownBuild(const Job& job) {
-    Build build = job.state.build;
-    if (job.turning)
-        for (Seating& seating : build.seatings)
-            if (seating.seat == job.turning->seat)
-                seating.index = job.turning->index;
-    return build;
+/// Lines as wide as in a picture on disk of twice the size: this one is looked at from nearby.
+double lineScaleOf(const PictureSize& size) {
+    return std::max(1.0, size.height / 600.0);
 }
 
 /// The findings that may be shown now: none of a seating whose demand is still kept back.
@@ -39,15 +36,23 @@ Checked shownFindings(const Job& job) {
     return shown;
 }
 
-std::string keyOf(const Job& job, const Standpoint& at, const PictureSize& size) {
-    std::string key = toBuildSheet(shownBuild(job), job.frame);
-    key += fmt::format("{} {} {} {} {} {} {} {} {} {}x{} {}", static_cast<int>(at.kind),
-                       at.observer.stand.value, static_cast<int>(at.observer.levelSide), at.freeAzimuth.value,
-                       at.freeElevation.value, at.pulledApart, at.zoom, at.section,
-                       job.inHand ? job.inHand->text : "", size.width, size.height, job.turning.has_value());
+/// Of everything that the items and labels of the scene depend on.
+std::string sceneKeyOf(const PictureOf& wanted, const Stance& stance) {
+    const Job& job = wanted.job;
+    std::string key = job.frame.id.text + toBuildSheet(shownBuildOf(job), job.frame);
+    key += fmt::format("{} {} {} {}", wanted.standpoint.pulledApart, wanted.standpoint.section,
+                       job.inHand ? job.inHand->text : "", stance.onBench);
     for (const Finding& finding : shownFindings(job).findings)
         key += finding.verdict.rule->id.text;
     return key;
+}
+
+std::string lookKeyOf(const PictureOf& wanted, const Stance& stance) {
+    const Vec3 eye = stance.camera.forward();
+    const Vec3 up = stance.camera.up();
+    const Vec3 bench = stance.bench.zAxis;
+    return fmt::format("{} {} {} {} {} {} {} {} {} {} {}x{}", eye.x, eye.y, eye.z, up.x, up.y, up.z, bench.x,
+                       bench.y, bench.z, wanted.standpoint.zoom, wanted.size.width, wanted.size.height);
 }
 
 /// A gap, a mark or a notch can be turned; what has no index cannot, nor what its seat holds.
@@ -58,19 +63,59 @@ bool canBeTurned(const Frame& frame, const Seating& seating) {
 }
 
 Standpoint lookTurned(const Job& job, const PictureMouse& mouse) {
-    Standpoint next = job.standpoint;
-    if (next.kind != LookKind::Free) {
-        // Goes on from where the look is now, seen as azimuth and elevation round the bench's upright.
-        next.freeAzimuth = next.kind == LookKind::FromCompressor ? Degrees{90.0}
-                           : next.kind == LookKind::FromTurbine  ? Degrees{-90.0}
-                                                                 : Degrees{0.0};
-        next.freeElevation = Degrees{next.kind == LookKind::WhereIStand ? 40.0 : 0.0};
-        next.kind = LookKind::Free;
-    }
+    Standpoint next = freed(job.standpoint, job.attitude());
     next.freeAzimuth = wrappedHalf(Degrees{next.freeAzimuth.value - mouse.movedX * kDegreesPerPixel});
     next.freeElevation =
-        Degrees{std::clamp(next.freeElevation.value + mouse.movedY * kDegreesPerPixel, -85.0, 85.0)};
+        Degrees{std::clamp(next.freeElevation.value + mouse.movedY * kDegreesPerPixel, kLowest, kHighest)};
     return next;
+}
+
+/// The seated part in hand, which the picture is held close to.
+std::optional<PartId> closeToOf(const Job& job) {
+    return seatingInHand(job) ? job.inHand : std::nullopt;
+}
+
+double radiusOf(const SceneItem& item) {
+    double radius = 0.0;
+    for (const Vec3& p : item.mesh->body.faces.positions)
+        radius = std::max(radius, std::hypot(p.x, p.y));
+    return radius;
+}
+
+/// What must be inside the picture: everything, or the part in hand with a good deal of what is around it.
+std::vector<Vec3> framedPoints(const Scene& scene, const std::optional<PartId>& closeTo) {
+    constexpr double kAround = 2.0; // In radii of the part.
+    const std::vector<Vec3> all = scene.points();
+    const SceneItem* item = closeTo ? scene.item(*closeTo) : nullptr;
+    if (!item || all.empty())
+        return all;
+    const double reach = kAround * radiusOf(*item);
+    double widest = 0.0;
+    for (const Vec3& p : all)
+        widest = std::max(widest, std::hypot(p.x, p.y));
+    if (reach > widest)
+        return all;
+    const double z = item->drawnPose().shift.z;
+    return {{-reach, -reach, z}, {reach, -reach, z},    {-reach, reach, z},
+            {reach, reach, z},   {0.0, 0.0, z - reach}, {0.0, 0.0, z + reach}};
+}
+
+/// A parallel camera that is held close to a part steps back until everything lies before it: nothing else
+/// changes in the picture.
+void stepBack(SceneCamera& lens, const Scene& scene) {
+    const Vec3 target = lens.camera.target();
+    const Vec3 forward = lens.camera.forward();
+    double behind = length(target - lens.camera.eye());
+    double beyond = behind;
+    for (const Vec3& p : scene.points()) {
+        const double along = dot(p - target, forward);
+        behind = std::max(behind, -along);
+        beyond = std::max(beyond, along);
+    }
+    const double distance = 2.0 * behind;
+    lens.camera = Camera{target - forward * distance, target, lens.camera.up()};
+    lens.nearMm = distance - behind - 1.0;
+    lens.farMm = distance + beyond + 1.0;
 }
 
 /// Room for the names of the ends left and right, and for inlet and drain above and below.
@@ -89,67 +134,59 @@ Result<PictureView> PictureView::make() {
     return PictureView{std::move(renderer).value()};
 }
 
-Errors PictureView::load(const DataFolder& data, const Frame& frame) {
-    if (loaded_ == frame.id)
-        return {};
-    loaded_ = frame.id;
-    key_.clear();
-    Result<Meshes> meshes = readMeshes(data, frame);
-    if (!meshes)
-        return meshes.errors();
-    meshes_ = std::move(meshes).value();
-    return {};
-}
-
-void PictureView::makeScene(const Job& job, const Standpoint& standpoint) {
-    const Checked shown = shownFindings(job);
-    SceneOptions options{.explode = standpoint.pulledApart, .checked = &shown};
-    if (standpoint.section)
+void PictureView::makeScene(const PictureOf& wanted, const Meshes& meshes) {
+    const Checked shown = shownFindings(wanted.job);
+    SceneOptions options{.explode = wanted.standpoint.pulledApart, .checked = &shown};
+    if (wanted.standpoint.section)
         options.section = SectionPlane{};
-    scene_ = sceneOf(job.frame, shownBuild(job), meshes_, options);
-    scene_.labels = labelsOf(job.frame, scene_, {.partIds = standpoint.pulledApart > 0.0, .checked = &shown});
+    scene_ = sceneOf(wanted.job.frame, shownBuildOf(wanted.job), meshes, options);
+    for (SceneItem& item : scene_.items)
+        item.inHand = wanted.job.inHand == item.part;
 }
 
-Result<PictureView::Drawn> PictureView::draw(const Job& job, const Standpoint& standpoint,
-                                             const PictureSize& size) {
-    std::string key = keyOf(job, standpoint, size);
-    if (key == key_) {
+Result<PictureView::Drawn> PictureView::draw(const PictureOf& wanted, const Meshes& meshes) {
+    const Attitude attitude = wanted.job.attitude();
+    const std::optional<PartId> closeTo = closeToOf(wanted.job);
+    stance_ = glide_.at({wanted.standpoint, attitude, closeTo, wanted.seconds});
+    const std::string sceneKey = sceneKeyOf(wanted, stance_);
+    const std::string pictureKey = sceneKey + lookKeyOf(wanted, stance_);
+    const bool same = pictureKey == pictureKey_ && !glide_.moving();
+    if (same && drawn_.settled) {
         drawn_.drawnAgain = false;
         return drawn_;
     }
-    makeScene(job, standpoint);
-    size_ = size;
-    const std::vector<Vec3> points = scene_.points();
+    if (sceneKey != sceneKey_)
+        makeScene(wanted, meshes);
+    const std::vector<Vec3> points = framedPoints(scene_, closeTo);
     if (points.empty())
         return Error{
             .where = "picture", .found = "nothing to draw", .allowed = "meshes of the frame's parts"};
-    const Camera direction = pictureCameraOf(standpoint, job.attitude());
-    camera_ = fittedCamera(points, direction, Projection::Parallel, fitInto(size));
-    camera_.heightMm /= standpoint.zoom;
-    const Result<unsigned> texture =
-        renderer_.drawTexture(Shot{.scene = scene_,
-                                   .camera = camera_,
-                                   .size = size,
-                                   .style = {.samples = 1, .lineScale = size.height / 900.0}});
+    scene_.ground = {.axes = stance_.bench, .benchTop = stance_.onBench};
+    size_ = wanted.size;
+    camera_ = glide_.framed(fittedCamera(points, stance_.camera, Projection::Parallel, fitInto(size_)));
+    camera_.heightMm /= wanted.standpoint.zoom;
+    stepBack(camera_, scene_);
+    const bool fine = same;
+    const Result<unsigned> texture = renderer_.drawTexture(
+        Shot{.scene = scene_,
+             .camera = camera_,
+             .size = size_,
+             .style = {.paper = kPaper, .samples = fine ? 2 : 1, .lineScale = lineScaleOf(size_)}});
     if (!texture)
         return texture.errors();
-    key_ = std::move(key);
-    drawn_ = Drawn{*texture, size, true};
+    sceneKey_ = sceneKey;
+    pictureKey_ = pictureKey;
+    drawn_ = Drawn{.texture = *texture, .drawnAgain = true, .settled = fine};
     return drawn_;
-}
-
-const SceneItem* PictureView::itemOf(const PartId& part) const {
-    const auto found = std::ranges::find(scene_.items, part, &SceneItem::part);
-    return found == scene_.items.end() ? nullptr : &*found;
 }
 
 std::optional<Clock> PictureView::indexUnder(const Job& job, const PictureMouse& mouse,
                                              const Seating& seating) const {
-    const SceneItem* item = itemOf(seating.part);
+    const SceneItem* item = scene_.item(seating.part);
     if (!item)
         return std::nullopt;
     const auto at = clockUnder(rayThrough(camera_, size_, mouse.x, mouse.y), item->drawnPose().shift.z);
-    const HousingClock now = housingClockOf(job.frame, shownBuild(job), seating.seat);
+    const HousingClock now = housingClockOf(job.frame, shownBuildOf(job), seating.seat);
     if (!at || !now.index || !seating.index || now.onCarrier)
         return at;
     // What carries the ring may itself stand turned: the seating's clock is relative to its top.
@@ -161,17 +198,24 @@ std::optional<Clock> PictureView::indexUnder(const Job& job, const PictureMouse&
 void PictureView::press(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) {
     pressed_ = true;
     moved_ = false;
+    pressedAt_ = {mouse.x, mouse.y};
     dragged_.reset();
     const auto picked = pick(scene_, rayThrough(camera_, size_, mouse.x, mouse.y));
     if (!picked)
         return;
     const PartId part = scene_.items[picked->item].part;
     const Seating* seating = job.state.build.of(part);
+    const bool canTurn = seating && canBeTurned(job.frame, *seating);
     // What is in hand already can be turned; a first touch only takes it in hand.
-    if (seating && job.inHand == part && canBeTurned(job.frame, *seating) && indexUnder(job, mouse, *seating))
-        dragged_ = seating->seat;
-    else if (part != job.frame.housing)
+    if (canTurn && job.inHand == part) {
+        if (const auto under = indexUnder(job, mouse, *seating)) {
+            dragged_ = seating->seat;
+            const Clock drawn = seating->index.value_or(*under);
+            grip_ = drawn.from(Side::Compressor) - under->from(Side::Compressor);
+        }
+    } else if (part != job.frame.housing) {
         wishes.emplace_back(TakeInHand{part});
+    }
 }
 
 void PictureView::release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) {
@@ -191,17 +235,16 @@ std::vector<Wish> PictureView::wishesOf(const Job& job, const PictureMouse& mous
     std::vector<Wish> wishes;
     if (mouse.inside && mouse.leftPressed)
         press(job, mouse, wishes);
-    if (std::hypot(mouse.movedX, mouse.movedY) > kClickPixels)
-        moved_ = true;
     const bool moves = mouse.movedX != 0.0 || mouse.movedY != 0.0;
-    if (dragged_ && mouse.leftDown && moves) {
+    if (std::hypot(mouse.x - pressedAt_.x, mouse.y - pressedAt_.y) > kClickPixels)
         moved_ = true;
+    if (dragged_ && mouse.leftDown && moves && moved_) {
         const Seating* seating = job.state.build.in(*dragged_);
-        const auto index = seating ? indexUnder(job, mouse, *seating) : std::nullopt;
-        if (index)
-            wishes.emplace_back(Turning{*dragged_, *index});
-    } else if (moves && ((pressed_ && mouse.leftDown) || (mouse.inside && mouse.rightDown))) {
-        moved_ = true;
+        const auto under = seating ? indexUnder(job, mouse, *seating) : std::nullopt;
+        if (under)
+            wishes.emplace_back(Turning{*dragged_, under->turned(Side::Compressor, grip_)});
+    } else if (moves &&
+               ((pressed_ && mouse.leftDown && moved_ && !dragged_) || (mouse.inside && mouse.rightDown))) {
         wishes.emplace_back(LookAgain{lookTurned(job, mouse)});
     }
     if (mouse.leftReleased)

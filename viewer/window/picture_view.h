@@ -3,6 +3,7 @@
 #include "viewer/render/renderer.h"
 #include "viewer/scene/pick.h"
 #include "viewer/scene/scene_of.h"
+#include "viewer/window/glide.h"
 #include "viewer/workplace/workplace.h"
 
 #include <optional>
@@ -25,26 +26,33 @@ struct PictureMouse {
     double wheel = 0.0;
 };
 
+/// What is to be seen of a job, and how.
+struct PictureOf {
+    const Job& job;
+    Standpoint standpoint{};
+    PictureSize size{};
+    double seconds = 0.0; ///< On any clock that only goes forward.
+};
+
 /// The picture of a job: keeps its scene, and draws it again only when something changed.
 class PictureView {
 public:
     static Result<PictureView> make();
 
-    /// Brings the meshes of the job's frame in; an error names the command that makes them.
-    Errors load(const DataFolder& data, const Frame& frame);
-
     struct Drawn {
         unsigned texture = 0; ///< RGBA, rows from the bottom.
-        PictureSize size{};
         bool drawnAgain = false;
+        bool settled = false; ///< False: the next picture is finer, or the look is still gliding.
     };
-    /// The job's picture as seen from `standpoint`, at this size. While a gap or the look is being turned it
-    /// is drawn coarser than at rest.
-    Result<Drawn> draw(const Job& job, const Standpoint& standpoint, const PictureSize& size);
+    /// Draws with the meshes of the job's frame, where the last picture does not do. The first picture after
+    /// a change is coarse, the next one fine.
+    Result<Drawn> draw(const PictureOf& wanted, const Meshes& meshes);
 
-    /// The texts of what was drawn last, and where a point of it lies in the picture.
-    const std::vector<SceneLabel>& labelsShown() const { return scene_.labels; }
-    PicturePoint toPicture(const Vec3& point) const { return camera_.toPicture(point, size_); }
+    /// What was drawn last, and how.
+    const Scene& scene() const { return scene_; }
+    const SceneCamera& camera() const { return camera_; }
+    const PictureSize& size() const { return size_; }
+    const Stance& stance() const { return stance_; }
 
     /// What the mouse asks for: a part taken in hand, a gap turned round the axis, a look turned or zoomed.
     std::vector<Wish> wishesOf(const Job& job, const PictureMouse& mouse);
@@ -52,8 +60,7 @@ public:
 private:
     explicit PictureView(Renderer renderer) : renderer_{std::move(renderer)} {}
 
-    void makeScene(const Job& job, const Standpoint& standpoint);
-    const SceneItem* itemOf(const PartId& part) const;
+    void makeScene(const PictureOf& wanted, const Meshes& meshes);
     /// Where the index of the part in a seat would point if it were under the mouse, relative to what carries
     /// it.
     std::optional<Clock> indexUnder(const Job& job, const PictureMouse& mouse, const Seating& seating) const;
@@ -61,16 +68,19 @@ private:
     void release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
 
     Renderer renderer_;
-    Meshes meshes_{};
-    FrameId loaded_{};
     Scene scene_{};
     SceneCamera camera_{};
     PictureSize size_{};
-    std::string key_{};
+    Stance stance_{};
+    Glide glide_{};
+    std::string sceneKey_{};
+    std::string pictureKey_{};
     Drawn drawn_{};
     std::optional<SeatId> dragged_{}; ///< The ring that the mouse holds.
-    bool pressed_ = false;            ///< The mouse went down in the picture.
-    bool moved_ = false;              ///< And has moved since: no click any more.
+    Degrees grip_{0.0};    ///< From where the mouse took it to its index, as its carrier's clock runs.
+    bool pressed_ = false; ///< The mouse went down in the picture.
+    bool moved_ = false;   ///< And has moved since: no click any more.
+    Spot pressedAt_{};
 };
 
 } // namespace gapwise

@@ -1,0 +1,197 @@
+#include "viewer/window/overlay_of.h"
+
+#include "viewer/dial/dial.h"
+#include "viewer/scene/placed_labels.h"
+#include "viewer/scene/ring_dial.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace gapwise {
+
+namespace {
+
+PictureWord wordOf(SceneLabel::Kind kind) {
+    switch (kind) {
+    case SceneLabel::Kind::End: return PictureWord::End;
+    case SceneLabel::Kind::Port: return PictureWord::Port;
+    case SceneLabel::Kind::Broken: return PictureWord::Broken;
+    case SceneLabel::Kind::NotKnown: return PictureWord::NotKnown;
+    case SceneLabel::Kind::Part: break;
+    }
+    return PictureWord::Part;
+}
+
+/// An arc as the compressor side sees it, from an arc on a dial.
+Arc fromCompressor(const Arc& arc, Side dial) {
+    if (dial == Side::Compressor)
+        return arc;
+    return {wrapped(Degrees{-(arc.start.value + arc.sweep.value)}), arc.sweep};
+}
+
+class Overlay {
+public:
+    Overlay(const Job& job, const PictureView& picture, const Area& area, const PanelFrame& panels)
+        : job_{job}, picture_{picture}, area_{area}, panels_{panels} {}
+
+    PictureOverlay made() {
+        addLabels();
+        addBenchFront();
+        addEndDial();
+        addRingDial();
+        return std::move(overlay_);
+    }
+
+private:
+    PicturePlace placeOf(const Vec3& point) const {
+        const PicturePoint at = picture_.camera().toPicture(point, picture_.size());
+        return {area_.x + at.x, area_.y + at.y};
+    }
+    PicturePlace placeOf(const Spot& spot) const { return {area_.x + spot.x, area_.y + spot.y}; }
+
+    void addLabels() {
+        const auto measure = [&](const SceneLabel& label) {
+            const LabelExtent extent =
+                extentOf(wordOf(label.kind), label.text, panels_.fonts, panels_.uiScale);
+            return LabelSize{extent.width, extent.height};
+        };
+        const PictureSize& size = picture_.size();
+        const PictureArea inside{2.0, 2.0, size.width - 4.0, size.height - 4.0};
+        const auto placed = labelsInPlace({picture_.scene(), picture_.camera(), size}, measure,
+                                          {.inside = inside, .unit = panels_.uiScale});
+        for (const LabelInPlace& each : placed)
+            overlay_.labels.push_back(
+                {.kind = wordOf(each.label->kind),
+                 .words = each.label->text,
+                 .box = {area_.x + each.box.left, area_.y + each.box.top, each.box.width, each.box.height},
+                 .leader = each.leader,
+                 .dashed = each.hidden,
+                 .from = placeOf(each.leaderStart),
+                 .to = placeOf(each.leaderEnd)});
+    }
+
+    void addWord(PictureWord kind, std::string words, const PicturePlace& middle) {
+        const LabelExtent extent = extentOf(kind, words, panels_.fonts, panels_.uiScale);
+        overlay_.labels.push_back({.kind = kind,
+                                   .words = std::move(words),
+                                   .box = {middle.x - extent.width / 2.0, middle.y - extent.height / 2.0,
+                                           extent.width, extent.height}});
+    }
+
+    /// Where the person stands, written on the bench; a piece that is laid on its side has no front.
+    void addBenchFront() {
+        const Scene& scene = picture_.scene();
+        const auto top = scene.ground.benchTop ? benchTopOf(scene) : std::nullopt;
+        if (!top || laidOnItsSide(job_.standpoint, job_.attitude()))
+            return;
+        constexpr double kFromTheEdge = 0.9;
+        constexpr double kFromTheMiddle = 0.55;
+        const Vec3 front = top->middle + scene.ground.axes.zAxis * (kFromTheEdge * top->halfDepth) -
+                           scene.ground.axes.xAxis * (kFromTheMiddle * top->halfWidth);
+        PicturePlace place = placeOf(front);
+        const double margin = 10.0 * panels_.uiScale;
+        if (place.y < area_.y + margin || place.x < area_.x || place.x > area_.right())
+            return;
+        place.y = std::min(place.y, area_.bottom() - margin);
+        addWord(PictureWord::Bench, "front of the bench", place);
+    }
+
+    /// Straight onto an end: its name, and the hours round everything, unless the dial at a ring has them.
+    void addEndDial() {
+        constexpr Degrees kStraight{1.0};
+        constexpr double kCircleShare = 0.84; // Of the widest part; the dial then stands a little outside it.
+        const Camera& camera = picture_.camera().camera;
+        if (camera.offAxis() > kStraight)
+            return;
+        const Side side = camera.forward().z < 0.0 ? Side::Compressor : Side::Turbine;
+        const LabelExtent extent =
+            extentOf(PictureWord::End, nameOfEnd(side), panels_.fonts, panels_.uiScale);
+        const double margin = 6.0 * panels_.uiScale;
+        addWord(PictureWord::End, nameOfEnd(side),
+                {area_.x + margin + extent.width / 2.0, area_.y + margin + extent.height / 2.0});
+        if (!seatingInHand(job_))
+            addLines(ringDialOf({.ringRadiusMm = kCircleShare * widest(), .seenFrom = side}));
+    }
+
+    static const char* nameOfEnd(Side side) {
+        return side == Side::Compressor ? "COMPRESSOR end" : "TURBINE end";
+    }
+
+    double widest() const {
+        double radius = 1.0;
+        for (const Vec3& p : picture_.scene().points())
+            radius = std::max(radius, std::hypot(p.x, p.y));
+        return radius;
+    }
+
+    const DialRing* ringInHand(const EndDial& dial) const {
+        const Seating* seating = seatingInHand(job_);
+        if (!seating)
+            return nullptr;
+        const auto found = std::ranges::find(dial.rings, seating->seat, &DialRing::seat);
+        return found == dial.rings.end() ? nullptr : &*found;
+    }
+
+    void addRingDial() {
+        // Edge on, its hours would lie over each other.
+        constexpr double kEdgeOn = 0.12;
+        const double across = picture_.camera().camera.forward().z;
+        if (std::abs(across) < kEdgeOn)
+            return;
+        for (const Side side : {Side::Turbine, Side::Compressor}) {
+            const EndDial dial = endDialOf(job_, side);
+            if (const DialRing* ring = ringInHand(dial))
+                addRingDial(*ring, side, across < 0.0 ? Side::Compressor : Side::Turbine);
+        }
+    }
+
+    void addRingDial(const DialRing& ring, Side dial, Side seenFrom) {
+        const SceneItem* item = picture_.scene().item(ring.part);
+        if (!item || item->mesh->body.faces.positions.empty())
+            return;
+        double radius = 0.0;
+        for (const Vec3& p : item->mesh->body.faces.positions)
+            radius = std::max(radius, std::hypot(p.x, p.y));
+        RingDialOf wanted{.zMm = item->drawnPose().shift.z, .ringRadiusMm = radius, .seenFrom = seenFrom};
+        if (ring.at)
+            wanted.gap = Clock::seenFrom(dial, *ring.at);
+        for (const Arc& window : ring.windows)
+            wanted.windows.push_back(fromCompressor(window, dial));
+        addLines(ringDialOf(wanted));
+    }
+
+    void addLines(const RingDial& dial) {
+        for (const auto& line : dial.circle)
+            addLine(PictureLine::Kind::Dial, line);
+        for (const auto& line : dial.windows)
+            addLine(PictureLine::Kind::Window, line);
+        if (!dial.gap.empty())
+            addLine(PictureLine::Kind::Gap, dial.gap);
+        for (const RingDial::Hour& hour : dial.hours)
+            addWord(PictureWord::Hour, fmt::format("{}", hour.hour), placeOf(hour.at));
+    }
+
+    void addLine(PictureLine::Kind kind, const std::vector<Vec3>& points) {
+        PictureLine line{.kind = kind};
+        for (const Vec3& point : points)
+            line.points.push_back(placeOf(point));
+        overlay_.lines.push_back(std::move(line));
+    }
+
+    const Job& job_;
+    const PictureView& picture_;
+    const Area& area_;
+    const PanelFrame& panels_;
+    PictureOverlay overlay_{};
+};
+
+} // namespace
+
+PictureOverlay overlayOf(const Job& job, const PictureView& picture, const Area& area,
+                         const PanelFrame& panels) {
+    return Overlay{job, picture, area, panels}.made();
+}
+
+} // namespace gapwise
