@@ -15,7 +15,7 @@ namespace gapwise {
 /// hostile file from taking the memory or the stack.
 inline constexpr std::size_t kLargestDocumentBytes = 16U * 1024U * 1024U;
 inline constexpr std::size_t kDeepestNesting = 64; ///< Objects and arrays inside each other.
-inline constexpr std::size_t kLongestText = 4096;  ///< Bytes of one text or one key.
+inline constexpr std::size_t kLongestText = 2048;  ///< Bytes of one text or one key.
 inline constexpr std::size_t kMostErrors = 200;    ///< Later ones are left out.
 
 /// The whole text of a file. A directory, an unreadable file, or more than `kLargestDocumentBytes` is an

@@ -131,8 +131,8 @@ TEST(ParseJson, RefusesTextAndKeysOverTheLimit) {
     const std::string longest(kLongestText, 'x');
     EXPECT_TRUE(errorsOf("{\"a\":\"" + longest + "\"}").empty());
     EXPECT_EQ(errorOf("{\"a\":[\"" + longest + "x\"]}"),
-              (Error{"k.json#/a/0", "a text of 4097 bytes", "at most 4096 bytes"}));
-    EXPECT_EQ(errorOf("{\"" + longest + "x\": 1}").found, "a text of 4097 bytes");
+              (Error{"k.json#/a/0", "a text of 2049 bytes", "at most 2048 bytes"}));
+    EXPECT_EQ(errorOf("{\"" + longest + "x\": 1}").found, "a text of 2049 bytes");
 }
 
 TEST(ParseJson, LongGarbageGivesAShortError) {
