@@ -42,19 +42,19 @@ std::string bigWord(Degrees seen, EndUp up) {
     return word;
 }
 
-/// Places of the four answers: as on a clock where there is room, else in a row.
+/// Places of the four answers, each at the edge of the picture that it names, so that the piece is seen
+/// between them; in a row where there is no room for that.
 std::array<Area, 4> answerPlaces(const Area& area, const Surface& surface) {
     const double gap = surface.px(8.0);
     const double height = std::max(surface.px(60.0), surface.target);
     if (area.height < 3.0 * height + 2.0 * gap)
         return {columnOf(area, 4, 0, gap), columnOf(area, 4, 1, gap), columnOf(area, 4, 2, gap),
                 columnOf(area, 4, 3, gap)};
-    const double width = (area.width - 2.0 * gap) / 3.0;
-    const double row = std::min((area.height - 2.0 * gap) / 3.0, surface.px(90.0));
-    const auto place = [&](int column, int line) {
-        return Area{area.x + column * (width + gap), area.y + line * (row + gap), width, row};
-    };
-    return {place(1, 0), place(2, 1), place(1, 2), place(0, 1)};
+    const double width = std::min(surface.px(190.0), (area.width - 2.0 * gap) / 3.0);
+    const double middleX = area.middleX() - width / 2.0;
+    const double middleY = area.middleY() - height / 2.0;
+    return {Area{middleX, area.y, width, height}, Area{area.right() - width, middleY, width, height},
+            Area{middleX, area.bottom() - height, width, height}, Area{area.x, middleY, width, height}};
 }
 
 /// A row of the list of findings; returns the height used.
@@ -103,7 +103,14 @@ double notDueRows(const Job& job, const Area& area, const Surface& surface) {
 
 std::optional<Wish> drainQuestion(const Job& job, const Area& area, const Surface& surface) {
     const Scope scope{surface, "drain"};
-    const Area body = drawBox(area, "Where does the drain point now, as you stand?", surface);
+    const Area inner = area.inset(surface.px(8.0));
+    const Area title{inner.x, inner.y, inner.width, surface.px(40.0)};
+    fillArea(title, palette::kNotice, surface.px(8.0));
+    frameArea(title, palette::kAccent, surface.px(8.0), 1.5);
+    writeLine(title, "Where does the drain point now, as you stand?",
+              {.font = surface.fonts().title, .align = Align::Middle});
+    const double above = title.height + surface.px(8.0);
+    const Area body{inner.x, inner.y + above, inner.width, inner.height - above};
     const EndUp up = job.attitude().up;
     const Degrees believed = wrapped(job.standingView().top + Degrees{180.0});
     const std::array<Area, 4> places = answerPlaces(body, surface);
