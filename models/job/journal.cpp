@@ -16,6 +16,7 @@ namespace gapwise {
 namespace {
 
 constexpr std::string_view kFormat = "gapwise.journal/1";
+constexpr const char* kBeginsWith = "begins_with";
 
 Error systemError(const std::filesystem::path& file, std::string allowed) {
     return Error{.where = file.string(), .found = std::strerror(errno), .allowed = std::move(allowed)};
@@ -54,7 +55,11 @@ Result<JournalHead> parseHead(std::string_view line, std::string_view where) {
     if (text("format") != kFormat)
         return Error{
             .where = std::string{where}, .found = quoted(*parsed), .allowed = fmt::format("\"{}\"", kFormat)};
-    return JournalHead{text("frame"), text("use"), text("sheet")};
+    const auto begins = parsed->find(kBeginsWith);
+    return JournalHead{.frame = text("frame"),
+                       .use = text("use"),
+                       .sheet = text("sheet"),
+                       .sheetText = begins == parsed->end() ? std::string{} : begins->dump()};
 }
 
 /// The text up to the last line break, and whether something stood behind it.
@@ -73,8 +78,9 @@ Result<Journal> Journal::create(const std::filesystem::path& file, const Journal
     if (descriptor < 0)
         return systemError(file, "a new file in a folder that can be written");
     Journal journal{file, descriptor};
-    const nlohmann::json line{
-        {"format", kFormat}, {"frame", head.frame}, {"use", head.use}, {"sheet", head.sheet}};
+    nlohmann::json line{{"format", kFormat}, {"frame", head.frame}, {"use", head.use}, {"sheet", head.sheet}};
+    if (!head.sheetText.empty())
+        line[kBeginsWith] = nlohmann::json::parse(head.sheetText, nullptr, false);
     if (!writeLine(descriptor, line.dump()))
         return systemError(file, "room on the disk for a journal");
     return journal;

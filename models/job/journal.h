@@ -12,7 +12,9 @@ namespace gapwise {
 struct JournalHead {
     std::string frame{}; ///< Id of a bundled frame, or a path; empty where a sheet names it.
     std::string use{};   ///< `practise`, `bench` or `show`.
-    std::string sheet{}; ///< The build sheet it began with, or empty.
+    std::string sheet{}; ///< The file of the build sheet it began with, or empty.
+    /// What that file held then, as JSON: the job may be saved over it, and must not begin with itself.
+    std::string sheetText{};
 };
 
 /// An append-only journal of events, one a line. An event is on disk when `append` returns.

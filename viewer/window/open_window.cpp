@@ -50,6 +50,7 @@ public:
         int pending = kPicturesAfterAnEvent;
         while (!window_.wantsToClose()) {
             if (pending == 0) {
+                rememberStanding(workplace);
                 window_.waitForEvents();
                 pending = kPicturesAfterAnEvent;
             } else {

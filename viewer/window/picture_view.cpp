@@ -14,8 +14,6 @@ namespace {
 
 constexpr double kDegreesPerPixel = 0.35;
 constexpr double kZoomPerNotch = 1.12;
-constexpr double kLeastZoom = 0.5;
-constexpr double kMostZoom = 8.0;
 constexpr double kLowest = -30.0; ///< Degrees: under the bench there is nothing to see.
 constexpr double kHighest = 85.0;
 constexpr double kClickPixels = 4.0;

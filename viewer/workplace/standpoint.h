@@ -16,6 +16,9 @@ enum class LookKind {
     BothEnds        ///< Both ends side by side.
 };
 
+inline constexpr double kLeastZoom = 0.5;
+inline constexpr double kMostZoom = 8.0;
+
 /// Everything about the look: none of it changes the cartridge.
 struct Standpoint {
     LookKind kind = LookKind::WhereIStand;
@@ -26,7 +29,7 @@ struct Standpoint {
     Degrees freeAzimuth{-35.0};
     Degrees freeElevation{20.0};
     double pulledApart = 0.0; ///< 0 assembled … 1 wholly pulled apart.
-    double zoom = 1.0;        ///< 0.5 … 8.
+    double zoom = 1.0;        ///< kLeastZoom … kMostZoom.
     bool section = false;
 
     bool operator==(const Standpoint&) const = default;

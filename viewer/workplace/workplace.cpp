@@ -74,8 +74,16 @@ std::filesystem::path openJobFile(const std::filesystem::path& folder) {
     return folder / "open-job";
 }
 
-JournalHead headOf(const StartJob& start) {
-    return {.frame = start.frame, .use = std::string{nameOf(start.use)}, .sheet = start.sheet.string()};
+Result<JournalHead> headOf(const StartJob& start) {
+    JournalHead head{
+        .frame = start.frame, .use = std::string{nameOf(start.use)}, .sheet = start.sheet.string()};
+    if (start.sheet.empty())
+        return head;
+    Result<std::string> text = readText(start.sheet);
+    if (!text)
+        return text.errors();
+    head.sheetText = std::move(text).value();
+    return head;
 }
 
 Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
@@ -90,7 +98,7 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
         job.log.start.frame = head.frame;
         job.name = "unsaved";
     } else {
-        Result<BuildSheet> sheet = readBuildSheet(data, head.sheet);
+        Result<BuildSheet> sheet = parseBuildSheet(data, head.sheetText, head.sheet);
         if (!sheet)
             return sheet.errors();
         frameFile = sheet->frameFile;
@@ -110,12 +118,14 @@ public:
     explicit Grant(Workplace& workplace) : workplace_{workplace} {}
 
     void operator()(const StartJob& wish) const {
-        const JournalHead head = headOf(wish);
-        Result<Job> job = jobFrom(workplace_.data, head);
+        const Result<JournalHead> head = headOf(wish);
+        if (!head)
+            return refuse(workplace_, head.errors());
+        Result<Job> job = jobFrom(workplace_.data, *head);
         if (!job)
             return refuse(workplace_, job.errors());
         Result<Journal> journal =
-            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), head);
+            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), *head);
         if (!journal)
             return refuse(workplace_, journal.errors());
         open(std::move(job).value(), std::move(journal).value());
@@ -212,8 +222,10 @@ public:
 private:
     void open(Job job, Journal journal) const {
         refresh(job);
-        if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), journal.file().string()))
+        const Standing standing{.journal = journal.file(), .standpoint = job.standpoint};
+        if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), toText(standing)))
             return refuse(workplace_, {failed->error});
+        workplace_.remembered = standing;
         workplace_.journal = std::move(journal);
         workplace_.job = std::move(job);
         workplace_.note.reset();
@@ -270,6 +282,17 @@ private:
     Workplace& workplace_;
 };
 
+/// The job that was cut off, as it stood before the person.
+void goOn(Workplace& workplace, const Standing& standing) {
+    grant(workplace, ContinueJob{standing.journal});
+    if (!workplace.job)
+        return;
+    Job& job = *workplace.job;
+    if (standing.inHand && job.frame.part(*standing.inHand))
+        job.inHand = standing.inHand;
+    grant(workplace, LookAgain{standing.standpoint});
+}
+
 } // namespace
 
 std::string_view nameOf(Use use) {
@@ -305,10 +328,10 @@ Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& sta
 Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
     if (what.empty()) {
         const std::filesystem::path cutOff = openJobFile(workplace.stateFolder);
-        const Result<std::string> journal =
+        const Result<std::string> text =
             std::filesystem::exists(cutOff) ? readText(cutOff) : Result<std::string>{""};
-        if (journal && !journal->empty())
-            grant(workplace, ContinueJob{*journal});
+        if (const auto standing = text ? standingIn(*text) : std::nullopt)
+            goOn(workplace, *standing);
         return {};
     }
     const Result<DocumentKind> kind = documentKind(workplace.data, what);
@@ -319,11 +342,26 @@ Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
         start = {.frame = {}, .use = use, .sheet = std::filesystem::absolute(what)};
     else if (!isBundledFrame(workplace.data, what))
         start.frame = std::filesystem::absolute(what).string();
-    const Result<Job> readable = jobFrom(workplace.data, headOf(start));
+    const Result<JournalHead> head = headOf(start);
+    if (!head)
+        return head.errors();
+    const Result<Job> readable = jobFrom(workplace.data, *head);
     if (!readable)
         return readable.errors();
     grant(workplace, start);
     return {};
+}
+
+void rememberStanding(Workplace& workplace) {
+    if (!workplace.job || !workplace.journal)
+        return;
+    const Standing now{.journal = workplace.journal->file(),
+                       .standpoint = workplace.job->standpoint,
+                       .inHand = workplace.job->inHand};
+    if (workplace.remembered == now)
+        return;
+    writeFile(openJobFile(workplace.stateFolder), toText(now));
+    workplace.remembered = now;
 }
 
 void leave(Workplace& workplace) {

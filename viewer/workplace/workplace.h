@@ -4,6 +4,7 @@
 #include "models/frame/read_frame.h"
 #include "models/job/journal.h"
 #include "models/job/log.h"
+#include "viewer/workplace/standing.h"
 #include "viewer/workplace/wish.h"
 
 #include <filesystem>
@@ -61,6 +62,7 @@ struct Workplace {
     std::optional<Job> job{}; ///< Nothing: the opening screen.
     std::optional<Journal> journal{};
     std::optional<Note> note{};
+    std::optional<Standing> remembered{}; ///< As it is on disk.
 };
 
 /// A workplace with the opening screen and its lists. Journals that cannot be read are left out.
@@ -69,6 +71,10 @@ Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& sta
 /// Opens a frame (id or path) or a build sheet for a use; with nothing named, goes on with the job that the
 /// program was cut off from, or stays at the opening screen.
 Errors beginWith(Workplace& workplace, const std::string& what, Use use);
+
+/// Keeps on disk how the person looks at the job that is open and what he has in hand. Costs nothing while
+/// nothing changed; a disk that is full is no reason to stop him.
+void rememberStanding(Workplace& workplace);
 
 /// Leaves the job in good order: the next start begins at the opening screen.
 void leave(Workplace& workplace);

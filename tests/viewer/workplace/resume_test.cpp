@@ -196,4 +196,33 @@ TEST(BeginWith, WhatCannotBeReadIsAnErrorThatNamesIt) {
     EXPECT_THAT(startedAgain(hand).offered.journals, SizeIs(0)) << "nothing was begun";
 }
 
+TEST(Resume, AJobThatWasSavedOverItsOwnSheetIsNotDoneTwice) {
+    AtHand hand;
+    const std::filesystem::path sheet = hand.workplace.stateFolder / "mine.build.json";
+    std::filesystem::copy_file(hand.workplace.data.root / "builds" / "alder-72-good.build.json", sheet);
+    grant(hand.workplace, StartJob{.frame = {}, .use = Use::Practise, .sheet = sheet});
+    ASSERT_TRUE(hand.workplace.job);
+    hand.act(PartTakenOff{seatOf(PartId{"PLATE"})});
+    grant(hand.workplace, SaveSheet{sheet});
+    Workplace again = startedAgain(hand);
+    EXPECT_THAT(beginWith(again, "", Use::Practise), IsEmpty());
+    expectTheSame(again, hand);
+    grant(again, Act{Undone{}});
+    EXPECT_TRUE(again.job->state.build.in(seatOf(PartId{"PLATE"})));
+}
+
+TEST(Resume, ThePersonStandsWhereHeStoodWithThePartInHand) {
+    AtHand hand;
+    hand.startSheet("alder-72-good", Use::Show);
+    grant(hand.workplace, TakeInHand{PartId{"SR-CO"}});
+    const Standpoint standpoint{.kind = LookKind::Free, .pulledApart = 0.5, .zoom = 2.0};
+    grant(hand.workplace, LookAgain{standpoint});
+    rememberStanding(hand.workplace);
+    Workplace again = startedAgain(hand);
+    EXPECT_THAT(beginWith(again, "", Use::Practise), IsEmpty());
+    ASSERT_TRUE(again.job);
+    EXPECT_EQ(again.job->standpoint, standpoint);
+    EXPECT_EQ(again.job->inHand, PartId{"SR-CO"});
+}
+
 } // namespace gapwise

@@ -1,0 +1,52 @@
+#include "viewer/workplace/standing.h"
+
+#include <gtest/gtest.h>
+
+namespace gapwise {
+
+namespace {
+
+Standing usual() {
+    return {.journal = "/state/1-alder-72.journal",
+            .standpoint = {.observer = {.stand = Degrees{90.0}, .levelSide = Side::Turbine},
+                           .freeAzimuth = Degrees{-12.5},
+                           .freeElevation = Degrees{33.0},
+                           .pulledApart = 0.4,
+                           .zoom = 2.5,
+                           .section = true},
+            .inHand = PartId{"SR-CO"}};
+}
+
+} // namespace
+
+TEST(Standing, ComesBackAsItWasForEveryLook) {
+    for (const LookKind kind : {LookKind::WhereIStand, LookKind::FromCompressor, LookKind::FromTurbine,
+                                LookKind::Beside, LookKind::Free, LookKind::BothEnds}) {
+        Standing standing = usual();
+        standing.standpoint.kind = kind;
+        EXPECT_EQ(standingIn(toText(standing)), standing);
+        standing.inHand.reset();
+        EXPECT_EQ(standingIn(toText(standing)), standing);
+    }
+}
+
+TEST(Standing, EveryTruncationIsNothing) {
+    const std::string text = toText(usual());
+    for (std::size_t length = 0; length + 2 < text.size(); ++length)
+        EXPECT_FALSE(standingIn(text.substr(0, length))) << length;
+}
+
+TEST(Standing, NumbersOutOfRangeFallBack) {
+    const auto standing = standingIn(
+        R"({"journal":"a","zoom":0,"pulled_apart":7,"elevation_deg":400,"look":"sideways","section":"yes"})");
+    ASSERT_TRUE(standing);
+    EXPECT_EQ(standing->standpoint, Standpoint{});
+}
+
+TEST(Standing, WithoutAJournalIsNothing) {
+    EXPECT_FALSE(standingIn(R"({"look":"free"})"));
+    EXPECT_FALSE(standingIn("[]"));
+    EXPECT_FALSE(standingIn("/state/1-alder-72.journal"));
+}
+
+} // namespace gapwise

@@ -1,0 +1,83 @@
+#include "viewer/workplace/standing.h"
+
+#include "models/json/document.h"
+
+#include <nlohmann/json.hpp>
+
+#include <array>
+#include <utility>
+
+namespace gapwise {
+
+namespace {
+
+using nlohmann::json;
+
+constexpr std::array<std::pair<LookKind, std::string_view>, 6> kLooks{
+    {{LookKind::WhereIStand, "where_i_stand"},
+     {LookKind::FromCompressor, "from_compressor"},
+     {LookKind::FromTurbine, "from_turbine"},
+     {LookKind::Beside, "beside"},
+     {LookKind::Free, "free"},
+     {LookKind::BothEnds, "both_ends"}}};
+
+/// A number in [low, high], or `usual`.
+double numberIn(const json& object, const char* key, std::array<double, 2> range, double usual) {
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_number())
+        return usual;
+    const double number = found->get<double>();
+    return number >= range[0] && number <= range[1] ? number : usual;
+}
+
+std::string textIn(const json& object, const char* key) {
+    const auto found = object.find(key);
+    return found != object.end() && found->is_string() ? found->get<std::string>() : std::string{};
+}
+
+} // namespace
+
+std::string toText(const Standing& standing) {
+    const Standpoint& at = standing.standpoint;
+    json out{{"journal", standing.journal.string()},
+             {"stand_deg", at.observer.stand.value},
+             {"level_side", nameOf(at.observer.levelSide)},
+             {"azimuth_deg", at.freeAzimuth.value},
+             {"elevation_deg", at.freeElevation.value},
+             {"pulled_apart", at.pulledApart},
+             {"zoom", at.zoom},
+             {"section", at.section}};
+    for (const auto& [kind, name] : kLooks)
+        if (kind == at.kind)
+            out["look"] = name;
+    if (standing.inHand)
+        out["in_hand"] = standing.inHand->text;
+    return out.dump() + "\n";
+}
+
+std::optional<Standing> standingIn(std::string_view text) {
+    const Result<json> parsed = parseJson(text, "open job");
+    if (!parsed || !parsed->is_object() || textIn(*parsed, "journal").empty())
+        return std::nullopt;
+    constexpr std::array<double, 2> kRound{-360.0, 360.0};
+    constexpr std::array<double, 2> kUpright{-90.0, 90.0};
+    Standing standing{.journal = textIn(*parsed, "journal")};
+    Standpoint& at = standing.standpoint;
+    const std::string look = textIn(*parsed, "look");
+    for (const auto& [kind, name] : kLooks)
+        if (name == look)
+            at.kind = kind;
+    at.observer.stand = Degrees{numberIn(*parsed, "stand_deg", kRound, 0.0)};
+    if (textIn(*parsed, "level_side") == nameOf(Side::Turbine))
+        at.observer.levelSide = Side::Turbine;
+    at.freeAzimuth = Degrees{numberIn(*parsed, "azimuth_deg", kRound, at.freeAzimuth.value)};
+    at.freeElevation = Degrees{numberIn(*parsed, "elevation_deg", kUpright, at.freeElevation.value)};
+    at.pulledApart = numberIn(*parsed, "pulled_apart", {0.0, 1.0}, 0.0);
+    at.zoom = numberIn(*parsed, "zoom", {kLeastZoom, kMostZoom}, 1.0);
+    at.section = parsed->value("section", json{}) == json(true);
+    if (const std::string part = textIn(*parsed, "in_hand"); !part.empty())
+        standing.inHand = PartId{part};
+    return standing;
+}
+
+} // namespace gapwise

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "models/frame/ids.h"
+#include "viewer/workplace/standpoint.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace gapwise {
+
+/// What is before the person at this moment besides the cartridge: kept on disk while a job is open, so that
+/// a program that was killed comes back exactly where it was.
+struct Standing {
+    std::filesystem::path journal{};
+    Standpoint standpoint{};
+    std::optional<PartId> inHand{};
+
+    bool operator==(const Standing&) const = default;
+};
+
+/// One line of JSON, and back; nothing for any other text. A number that is out of its range falls back to
+/// the usual one.
+std::string toText(const Standing& standing);
+std::optional<Standing> standingIn(std::string_view text);
+
+} // namespace gapwise
