@@ -113,7 +113,10 @@ std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surfa
                {surface.fonts().small, palette::kSoftInk, Align::Middle});
     const Area rail{area.x, area.y + words + surface.px(12.0), area.width,
                     area.height - words - surface.px(24.0)};
-    const Pressed pressed = pressable(surface, "rail", rail);
+    // The knob can be taken whole at either end.
+    const double knob = surface.px(12.0);
+    const Area hold{rail.x, rail.y - knob, rail.width, rail.height + 2.0 * knob};
+    const Pressed pressed = pressable(surface, "rail", hold);
     const double x = rail.middleX();
     const double value = job.standpoint.pulledApart;
     const double y = rail.bottom() - value * rail.height;
