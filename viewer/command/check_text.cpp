@@ -31,7 +31,8 @@ std::string_view severityWords(int severity) {
 
 std::string headingOf(const Frame& frame, const Build& build, std::string_view name) {
     const std::string lies =
-        build.attitude ? fmt::format("On the bench: {}.", describe(*build.attitude))
+        build.attitude ? fmt::format("On the bench, seen from its front: {}, {}.", describe(*build.attitude),
+                                     benchPhrase(build.attitude->drain, build.attitude->up))
                        : std::string{"How it lies on the bench is not known: turns are told from the side of "
                                      "each rule, inlet on top."};
     return paragraph("", fmt::format("{}: {} ({})", name, frame.name, frame.id.text)) + paragraph("", lies);

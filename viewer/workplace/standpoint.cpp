@@ -17,8 +17,8 @@ constexpr Degrees kUprightTilt{32.0};
 constexpr Degrees kLevelTilt{24.0};
 constexpr Degrees kBesideElevation{10.0};
 /// Where the parts are pulled apart, he steps so far out of the line of the shaft that none hides the next.
-constexpr Degrees kPulledApartAzimuth{40.0};
-constexpr Degrees kPulledApartElevation{22.0};
+constexpr Degrees kPulledApartAzimuth{20.0};
+constexpr Degrees kPulledApartElevation{18.0};
 
 /// The bench as the person stands before it, in the datum axes: right, up, toward him. A level piece lies
 /// square to him, the turbine on his left.

@@ -67,7 +67,7 @@ TEST(CheckText, AsksTheQuestionThatDecides) {
 
 TEST(CheckText, SaysHowThePieceLies) {
     EXPECT_THAT(textOf(frameFor(Purpose::Work), brokenBuild()),
-                HasSubstr("On the bench: compressor end up, drain at 12:00.\n"));
+                HasSubstr("On the bench, seen from its front: compressor end up, drain at 12:00, away from you.\n"));
     EXPECT_THAT(textOf(frameFor(Purpose::Work), Build{}), HasSubstr("is not known"));
 }
 
