@@ -62,22 +62,40 @@ private:
         const auto placed = labelsInPlace({picture_.scene(), picture_.camera(), size}, measure,
                                           {.inside = inside, .unit = panels_.uiScale});
         for (const LabelInPlace& each : placed)
-            overlay_.labels.push_back(
-                {.kind = wordOf(each.label->kind),
-                 .words = each.label->text,
-                 .box = {area_.x + each.box.left, area_.y + each.box.top, each.box.width, each.box.height},
-                 .leader = each.leader,
-                 .dashed = each.hidden,
-                 .from = placeOf(each.leaderStart),
-                 .to = placeOf(each.leaderEnd)});
+            if (each.label->kind != SceneLabel::Kind::End || !closeUpAlongTheShaft())
+                overlay_.labels.push_back(labelOf(each));
+    }
+
+    PictureLabel labelOf(const LabelInPlace& placed) const {
+        return {
+            .kind = wordOf(placed.label->kind),
+            .words = placed.label->text,
+            .box = {area_.x + placed.box.left, area_.y + placed.box.top, placed.box.width, placed.box.height},
+            .leader = placed.leader,
+            .dashed = placed.hidden,
+            .from = placeOf(placed.leaderStart),
+            .to = placeOf(placed.leaderEnd)};
+    }
+
+    /// Close to a part and onto an end, that end is what one sees: its name would lie in the way.
+    bool closeUpAlongTheShaft() const {
+        constexpr double kAlong = 0.7;
+        return seatingInHand(job_) && std::abs(picture_.camera().camera.forward().z) > kAlong;
+    }
+
+    bool free(const Area& box) const {
+        return std::ranges::none_of(overlay_.labels, [&](const PictureLabel& label) {
+            return box.x < label.box.right() && label.box.x < box.right() && box.y < label.box.bottom() &&
+                   label.box.y < box.bottom();
+        });
     }
 
     void addWord(PictureWord kind, std::string words, const PicturePlace& middle) {
         const LabelExtent extent = extentOf(kind, words, panels_.fonts, panels_.uiScale);
-        overlay_.labels.push_back({.kind = kind,
-                                   .words = std::move(words),
-                                   .box = {middle.x - extent.width / 2.0, middle.y - extent.height / 2.0,
-                                           extent.width, extent.height}});
+        const Area box{middle.x - extent.width / 2.0, middle.y - extent.height / 2.0, extent.width,
+                       extent.height};
+        if (kind != PictureWord::Bench || free(box))
+            overlay_.labels.push_back({.kind = kind, .words = std::move(words), .box = box});
     }
 
     /// Where the person stands, written on the bench; a piece that is laid on its side has no front.
