@@ -145,6 +145,11 @@ double nearness(const Frame& frame, const PartId& part, Side side) {
 
 } // namespace
 
+DialSign signAtIndex(const DialRing& ring) {
+    const bool guessed = ring.filled && !ring.at && ring.state.sign != DialSign::Turning;
+    return guessed ? DialSign::NotSet : ring.state.sign;
+}
+
 EndDial endDialOf(const Job& job, Side side) {
     EndDial dial{.side = side, .arrowBelieved = !job.state.attitudeConfirmed};
     const Build build = shownBuildOf(job);

@@ -26,6 +26,9 @@ struct DialRing {
     PartId readFrom{}; ///< What carries it, when the clock is read from that part's own mark; else empty.
 };
 
+/// The sign at the index of a ring: a question mark wherever it is drawn at an angle that nobody set.
+DialSign signAtIndex(const DialRing& ring);
+
 /// What the dial of one end shows. Always with the inlet on top and the drain at 6, as rules are printed.
 struct EndDial {
     Side side = Side::Compressor;

@@ -82,8 +82,8 @@ std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Ar
     const Area lower{inner.x, upper.bottom(), free, inner.height - upper.height};
     writeLine(upper, words.fromFar, {surface.fonts().bench, palette::kBannerInk});
     const double each = surface.px(342.0);
-    const std::string left = words.warning.empty() ? lyingPhrase(job) + " · " + words.job
-                                                   : "! " + words.warning + " · " + words.job;
+    const std::string left =
+        words.warning.empty() ? words.lying + " · " + words.job : "! " + words.warning + " · " + words.job;
     writeLine({lower.x, lower.y, free - 2.0 * each - surface.px(12.0), lower.height}, left,
               {surface.fonts().small, words.warning.empty() ? palette::kBannerSoft : palette::kNotice});
     drawNotice(words, {lower.right() - 2.0 * each, lower.y, each - surface.px(6.0), lower.height}, surface);

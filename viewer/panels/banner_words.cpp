@@ -1,5 +1,7 @@
 #include "viewer/panels/banner_words.h"
 
+#include "viewer/panels/bench_question.h"
+
 #include "models/frame/notice.h"
 
 #include <fmt/format.h>
@@ -40,6 +42,22 @@ std::string warningWords(const Job& job) {
     return fmt::format("oblique look: clocks up to {:.0f}° off", std::ceil(obliqueReadingError(off).value));
 }
 
+BannerWords wordsOfLook(const Job& job) {
+    const std::string from = lookedFrom(job);
+    const char* believed = job.state.attitudeConfirmed ? "" : " (?)";
+    const bool both = job.standpoint.kind == LookKind::BothEnds;
+    return {.look = fmt::format("You look {} {}", both ? "at" : "from", from),
+            .bench =
+                fmt::format("On the bench: {}, drain {}{}", lyingPhrase(job), drainPhrase(job), believed),
+            .fromFar = fmt::format("{} · drain {}{}", from.starts_with("the ") ? from.substr(4) : from,
+                                   drainPhrase(job), believed),
+            .lying = lyingPhrase(job),
+            .job = fmt::format("{} · {} · {}", job.name, job.frame.name, labelOf(job.use)),
+            .warning = warningWords(job),
+            .hint = hintWords(job),
+            .notice = std::string{noticeOf(job.frame)}};
+}
+
 } // namespace
 
 std::string drainPhrase(const Job& job) {
@@ -62,18 +80,14 @@ std::string_view labelOf(Use use) {
 }
 
 BannerWords bannerWordsOf(const Job& job) {
-    const std::string from = lookedFrom(job);
-    const char* believed = job.state.attitudeConfirmed ? "" : " (?)";
-    const bool both = job.standpoint.kind == LookKind::BothEnds;
-    return {.look = fmt::format("You look {} {}", both ? "at" : "from", from),
-            .bench =
-                fmt::format("On the bench: {}, drain {}{}", lyingPhrase(job), drainPhrase(job), believed),
-            .fromFar = fmt::format("{} · drain {}{}", from.starts_with("the ") ? from.substr(4) : from,
-                                   drainPhrase(job), believed),
-            .job = fmt::format("{} · {} · {}", job.name, job.frame.name, labelOf(job.use)),
-            .warning = warningWords(job),
-            .hint = hintWords(job),
-            .notice = std::string{noticeOf(job.frame)}};
+    BannerWords words = wordsOfLook(job);
+    if (asksWhichEnd(job)) {
+        words.bench = "On the bench: not said yet";
+        words.fromFar = "Say how the piece lies";
+        words.lying = "not said yet how it lies";
+        words.warning.clear();
+    }
+    return words;
 }
 
 } // namespace gapwise

@@ -11,6 +11,7 @@ struct BannerWords {
     std::string look{};    ///< `You look from the COMPRESSOR side`.
     std::string bench{};   ///< `On the bench: turbine end up, drain toward you`.
     std::string fromFar{}; ///< Both in large words: `COMPRESSOR side · drain toward you`.
+    std::string lying{};   ///< `turbine end up`.
     std::string job{};     ///< `alder-72-good.build.json · Alder-72 · Practise`.
     std::string warning{}; ///< Of an oblique look, or of an attitude that is only believed; or empty.
     std::string hint{};    ///< How to read this look, or empty.

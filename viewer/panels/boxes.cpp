@@ -1,61 +1,16 @@
-#include "viewer/panels/banner_words.h"
+#include "viewer/panels/box.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/keys.h"
 #include "viewer/panels/parts.h"
 #include "viewer/panels/telling.h"
 
-#include <imgui_stdlib.h>
-
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 
 namespace gapwise {
 
 namespace {
-
-Area drawBox(const Area& area, std::string_view title, const Surface& surface) {
-    const Area box = area.inset(surface.px(6.0));
-    fillArea(box, palette::kSheet, surface.px(8.0));
-    frameArea(box, palette::kAccent, surface.px(8.0), 1.5);
-    const Area inner = box.inset(surface.px(14.0));
-    const double height = surface.px(28.0);
-    writeLine({inner.x, inner.y, inner.width, height}, title, {surface.fonts().title});
-    return {inner.x, inner.y + height + surface.px(6.0), inner.width,
-            inner.height - height - surface.px(6.0)};
-}
-
-/// ψ of the attitude for a drain that the person sees at `seen`.
-Degrees drainFor(const Job& job, Degrees seen) {
-    const Attitude attitude = job.attitude();
-    if (attitude.up != EndUp::Level)
-        return wrapped(seen + job.standpoint.observer.stand);
-    return job.standingView().side == attitude.seenFrom ? seen : wrapped(-seen);
-}
-
-std::string bigWord(Degrees seen, EndUp up) {
-    std::string word = benchPhrase(seen, up);
-    std::ranges::transform(word, word.begin(), [](char c) {
-        return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
-    });
-    return word;
-}
-
-/// Places of the four answers, each at the edge of the picture that it names, so that the piece is seen
-/// between them; in a row where there is no room for that.
-std::array<Area, 4> answerPlaces(const Area& area, const Surface& surface) {
-    const double gap = surface.px(8.0);
-    const double height = std::max(surface.px(60.0), surface.target);
-    if (area.height < 3.0 * height + 2.0 * gap)
-        return {columnOf(area, 4, 0, gap), columnOf(area, 4, 1, gap), columnOf(area, 4, 2, gap),
-                columnOf(area, 4, 3, gap)};
-    const double width = std::min(surface.px(190.0), (area.width - 2.0 * gap) / 3.0);
-    const double middleX = area.middleX() - width / 2.0;
-    const double middleY = area.middleY() - height / 2.0;
-    return {Area{middleX, area.y, width, height}, Area{area.right() - width, middleY, width, height},
-            Area{middleX, area.bottom() - height, width, height}, Area{area.x, middleY, width, height}};
-}
 
 /// A row of the list of findings; returns the height used.
 double findingRow(const Finding& finding, const Area& area, const Surface& surface,
@@ -101,30 +56,15 @@ double notDueRows(const Job& job, const Area& area, const Surface& surface) {
 
 } // namespace
 
-std::optional<Wish> drainQuestion(const Job& job, const Area& area, const Surface& surface) {
-    const Scope scope{surface, "drain"};
-    const Area inner = area.inset(surface.px(8.0));
-    const Area title{inner.x, inner.y, inner.width, surface.px(40.0)};
-    fillArea(title, palette::kNotice, surface.px(8.0));
-    frameArea(title, palette::kAccent, surface.px(8.0), 1.5);
-    writeLine(title, "Where does the drain point now, as you stand?",
-              {.font = surface.fonts().title, .align = Align::Middle});
-    const double above = title.height + surface.px(8.0);
-    const Area body{inner.x, inner.y + above, inner.width, inner.height - above};
-    const EndUp up = job.attitude().up;
-    const Degrees believed = wrapped(job.standingView().top + Degrees{180.0});
-    const std::array<Area, 4> places = answerPlaces(body, surface);
-    std::optional<Wish> wish;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        const Degrees seen{90.0 * static_cast<double>(i)};
-        const bool here = apart(seen, believed) < Degrees{45.0};
-        if (button(surface, places.at(i), bigWord(seen, up),
-                   {.chosen = here,
-                    .font = surface.fonts().title,
-                    .second = here ? "believed, after the turn" : ""}))
-            wish = DrainSaid{drainFor(job, seen)};
-    }
-    return wish;
+Area drawBox(const Area& area, std::string_view title, const Surface& surface) {
+    const Area box = area.inset(surface.px(6.0));
+    fillArea(box, palette::kSheet, surface.px(8.0));
+    frameArea(box, palette::kAccent, surface.px(8.0), 1.5);
+    const Area inner = box.inset(surface.px(14.0));
+    const double height = surface.px(28.0);
+    writeLine({inner.x, inner.y, inner.width, height}, title, {surface.fonts().title});
+    return {inner.x, inner.y + height + surface.px(6.0), inner.width,
+            inner.height - height - surface.px(6.0)};
 }
 
 std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface& surface) {
@@ -166,38 +106,6 @@ std::optional<Wish> keysBox(const Area& area, const Surface& surface) {
         writeLine({column.x + width, y, column.width - width, row}, keys[i].does, {surface.fonts().small});
     }
     return std::nullopt;
-}
-
-std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface) {
-    const Scope scope{surface, "file"};
-    const Area body = drawBox(area, "Save, start again, leave", surface);
-    std::string& file = surface.drafts().file;
-    if (file.empty())
-        file = job.name.ends_with(".build.json") ? job.name : job.frame.id.text + ".build.json";
-    std::optional<Wish> wish;
-    const double height = std::max(surface.target, surface.px(40.0));
-    const double gap = surface.px(8.0);
-    const double saveWidth = surface.px(190.0);
-    ImGui::SetCursorScreenPos(
-        point(body.x, body.y + (height - static_cast<double>(ImGui::GetFrameHeight())) / 2.0));
-    ImGui::SetNextItemWidth(static_cast<float>(body.width - saveWidth - gap));
-    const bool enter = ImGui::InputText("##path", &file, ImGuiInputTextFlags_EnterReturnsTrue);
-    if (button(surface, {body.right() - saveWidth, body.y, saveWidth, height}, "Save the build sheet",
-               {.leading = true}) ||
-        enter)
-        wish = SaveSheet{file};
-    const Area row{body.x, body.y + height + gap, body.width, height};
-    if (button(surface, columnOf(row, 2, 0, gap), "Start again with an empty housing"))
-        wish = StartAgain{};
-    if (button(surface, columnOf(row, 2, 1, gap), "Leave: the job is kept where it stands"))
-        wish = ToOpening{};
-    writeLines(
-        {body.x, row.bottom() + gap, body.width, body.bottom() - row.bottom() - gap},
-        "Every act is on disk before you see it. Nothing is lost when you leave, or when the power goes.",
-        {surface.fonts().small, palette::kSoftInk});
-    if (wish)
-        surface.drafts().box = Drafts::Box::None;
-    return wish;
 }
 
 } // namespace gapwise

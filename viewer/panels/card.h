@@ -40,6 +40,16 @@ std::optional<Wish> faceColumn(const Job& job, const SeatId& seat, const Area& a
 std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area& area,
                                   const Surface& surface);
 
+/// Whether all that is to be said of a seat at the bench stands in the drafts: the gap where it has one, the
+/// face where both differ.
+bool saidAll(const Job& job, const SeatId& seat, const Drafts& drafts);
+
+/// What was tapped becomes what is said; the drafts are empty then.
+Wish said(const SeatId& seat, Drafts& drafts);
+
+/// `Gap to your right. Sharp face.`; what was not tapped yet is asked for.
+std::string saidWords(const Job& job, const SeatId& seat, const Drafts& drafts);
+
 /// At the bench: the bare dial and the faces to tap.
 std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area& area,
                                   const Surface& surface);

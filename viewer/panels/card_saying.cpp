@@ -1,4 +1,7 @@
+#include "viewer/panels/bench_question.h"
 #include "viewer/panels/card.h"
+
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
@@ -31,12 +34,12 @@ void drawPort(const Round& face, Degrees at, std::string_view name, const Surfac
 void drawBareFace(const BareDial& dial, const Round& face, const Surface& surface) {
     ink().AddCircleFilled(point(face.x, face.y), static_cast<float>(face.radius), palette::kSheet, 96);
     drawCircle(face, {palette::kInk, 1.5});
-    for (int hour = 0; hour < 12; ++hour)
+    for (int hour = 0; hour < 12 && !dial.fromBeside; ++hour)
         ink().AddLine(face.at(Degrees{30.0 * hour}),
                       face.at(Degrees{30.0 * hour}, hour % 3 == 0 ? 0.90 : 0.95), palette::kSoftInk, 1.5F);
     for (std::size_t i = 0; i < dial.words.size(); ++i) {
         const ImVec2 at = face.at(Degrees{90.0 * static_cast<double>(i)}, i % 2 == 0 ? 0.80 : 0.74);
-        const double half = face.radius * 0.24;
+        const double half = face.radius * (i % 2 == 0 ? 0.44 : 0.24);
         writeLine({static_cast<double>(at.x) - half, static_cast<double>(at.y) - surface.px(9.0), 2.0 * half,
                    surface.px(18.0)},
                   dial.words.at(i), {surface.fonts().strong, palette::kInk, Align::Middle});
@@ -68,7 +71,8 @@ void drawSaid(const Job& job, const SeatId& seat, const BareDial& dial, const Ro
         }
 }
 
-std::optional<Degrees> tappedClock(const Round& face, const Surface& surface, bool enabled) {
+std::optional<Degrees> tappedClock(const BareDial& dial, const Round& face, const Surface& surface) {
+    const bool enabled = dial.unseen.empty();
     const Area area{face.x - face.radius, face.y - face.radius, 2.0 * face.radius, 2.0 * face.radius};
     ImGui::BeginDisabled(!enabled);
     const Pressed pressed = pressable(surface, "bare dial", area);
@@ -78,8 +82,10 @@ std::optional<Degrees> tappedClock(const Round& face, const Surface& surface, bo
         std::hypot(static_cast<double>(mouse.x) - face.x, static_cast<double>(mouse.y) - face.y);
     if (!enabled || !pressed.done || away < surface.px(10.0))
         return std::nullopt;
-    return Degrees{
-        std::round(clockOf(face, static_cast<double>(mouse.x), static_cast<double>(mouse.y)).value)};
+    // Square to the axis nobody reads a clock: the nearest of the eight bench words is meant.
+    const double step = dial.fromBeside ? 45.0 : 1.0;
+    const double seen = clockOf(face, static_cast<double>(mouse.x), static_cast<double>(mouse.y)).value;
+    return wrapped(Degrees{std::round(seen / step) * step});
 }
 
 std::string legendOf(const BareDial& dial) {
@@ -91,20 +97,6 @@ std::string legendOf(const BareDial& dial) {
     return "Tap where you see it, as you look at the " + std::string{nameOf(dial.view.side)} + " side.";
 }
 
-bool complete(const Drafts& drafts, bool hasGap, bool hasFace) {
-    return (!hasGap || drafts.gapSeen) && (!hasFace || drafts.referenceFaceVisible);
-}
-
-Wish said(const SeatId& seat, Drafts& drafts) {
-    SaySeen wish{.seat = seat,
-                 .gapSeen = drafts.gapSeen,
-                 .referenceFaceVisible = drafts.referenceFaceVisible,
-                 .by = drafts.by};
-    drafts.gapSeen.reset();
-    drafts.referenceFaceVisible.reset();
-    return wish;
-}
-
 /// The dial to tap.
 void sayGap(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
     Drafts& drafts = surface.drafts();
@@ -112,7 +104,7 @@ void sayGap(const Job& job, const SeatId& seat, const Area& area, const Surface&
     const double margin = surface.px(46.0); // For the words beside the tips.
     const double radius = std::min(area.width / 2.0 - margin, area.height / 2.0 - surface.px(13.0));
     const Round face{area.x + radius + margin, area.middleY(), radius};
-    const std::optional<Degrees> tapped = tappedClock(face, surface, dial.unseen.empty());
+    const std::optional<Degrees> tapped = tappedClock(dial, face, surface);
     drawBareFace(dial, face, surface);
     drawSaid(job, seat, dial, face);
     if (tapped)
@@ -139,10 +131,53 @@ void sayFace(const Faces& faces, const Area& area, const Surface& surface) {
 
 } // namespace
 
+bool saidAll(const Job& job, const SeatId& seat, const Drafts& drafts) {
+    const Seating* seating = job.state.build.in(seat);
+    if (!seating || drafts.saying != seat)
+        return false;
+    const bool hasGap = indexIsSet(job.frame, seating->part, seat);
+    const bool hasFace = facesOf(job, seat).has_value();
+    return (hasGap || hasFace) && (!hasGap || drafts.gapSeen) && (!hasFace || drafts.referenceFaceVisible);
+}
+
+Wish said(const SeatId& seat, Drafts& drafts) {
+    SaySeen wish{.seat = seat,
+                 .gapSeen = drafts.gapSeen,
+                 .referenceFaceVisible = drafts.referenceFaceVisible,
+                 .by = drafts.by};
+    drafts.gapSeen.reset();
+    drafts.referenceFaceVisible.reset();
+    return wish;
+}
+
+std::string saidWords(const Job& job, const SeatId& seat, const Drafts& drafts) {
+    const Seating* seating = job.state.build.in(seat);
+    const std::optional<Faces> faces = facesOf(job, seat);
+    const PartType* type = job.frame.typeOf(seating->part);
+    std::string words;
+    if (indexIsSet(job.frame, seating->part, seat)) {
+        const std::string index{wordOf(type->index)};
+        words = drafts.gapSeen ? fmt::format("You see the {} {}. ", index,
+                                             benchPhrase(*drafts.gapSeen, job.attitude().up))
+                               : fmt::format("Tap where you see the {}. ", index);
+    }
+    if (faces && drafts.referenceFaceVisible)
+        words += fmt::format("You see the {} face. ",
+                             *drafts.referenceFaceVisible ? faces->reference : faces->other);
+    else if (faces)
+        words += "Tap the face that you see. ";
+    return words + (saidAll(job, seat, drafts) ? "Then press Done." : "What is demanded comes after that.");
+}
+
 std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area& area,
                                   const Surface& surface) {
     Drafts& drafts = surface.drafts();
     beginSaying(seat, drafts);
+    if (asksHowItLies(job)) {
+        writeLines(area, "First say how the piece lies and where its drain points, above.",
+                   {surface.fonts().title, palette::kSoftInk});
+        return std::nullopt;
+    }
     const Seating* seating = job.state.build.in(seat);
     const bool hasGap = indexIsSet(job.frame, seating->part, seat);
     const std::optional<Faces> faces = facesOf(job, seat);
@@ -158,8 +193,6 @@ std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area
         sayGap(job, seat, dial, surface);
     if (faces)
         sayFace(*faces, {left, area.y, area.right() - left, area.height}, surface);
-    if (complete(drafts, hasGap, faces.has_value()))
-        return said(seat, drafts);
     return std::nullopt;
 }
 

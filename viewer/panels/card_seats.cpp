@@ -20,13 +20,30 @@ std::vector<const Seat*> seatsFor(const Frame& frame, const PartId& part) {
     return seats;
 }
 
-/// What the step that places the part would hide unfinished.
-std::string warningBefore(const Job& job, const PartId& part) {
-    const std::vector<StepMark> marks = stepMarksOf(job);
-    for (std::size_t i = 0; i < marks.size(); ++i)
-        if (std::ranges::find(job.frame.steps[i].places, part) != job.frame.steps[i].places.end())
-            return hidesUnfinished(marks[i]);
-    return {};
+std::string named(const std::vector<PartId>& parts) {
+    std::string words;
+    for (const PartId& part : parts)
+        words += (words.empty() ? "" : ", ") + part.text;
+    return words;
+}
+
+/// What speaks against placing the part now: parts that come before it, and what its step would hide
+/// unfinished.
+std::vector<std::string> warningsBefore(const Job& job, const PartId& part) {
+    std::vector<std::string> warnings;
+    const std::vector<PartId> before = partsBefore(job, part);
+    if (!before.empty())
+        warnings.push_back("! Out of order: " + named(before) + (before.size() == 1 ? " comes" : " come") +
+                           " before it");
+    for (const StepMark& mark : stepMarksOf(job)) {
+        const Step* step = job.frame.step(mark.id);
+        if (!step || std::ranges::find(step->places, part) == step->places.end())
+            continue;
+        const std::string hidden = hidesUnfinished(mark);
+        if (!hidden.empty())
+            warnings.push_back("! Last look before it goes in: " + hidden);
+    }
+    return warnings;
 }
 
 std::string seatLabel(const Job& job, const Seat& seat) {
@@ -43,14 +60,12 @@ std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& 
     const double heading = surface.px(24.0);
     writeLine({area.x, area.y, area.width, heading}, "Where does it go? Tap a seat here or on a dial.",
               {surface.fonts().strong});
-    const std::string warning = warningBefore(job, part);
-    double top = area.y + heading + surface.px(4.0);
-    if (!warning.empty()) {
-        const Area notice{area.x, top, area.width, surface.px(26.0)};
+    double top = area.y + heading + surface.px(2.0);
+    for (const std::string& warning : warningsBefore(job, part)) {
+        const Area notice{area.x, top, area.width, surface.px(24.0)};
         fillArea(notice, palette::kNotice, surface.px(4.0));
-        writeLine(notice.inset(surface.px(4.0)), "! Last look before it goes in: " + warning,
-                  {surface.fonts().body, palette::kNoticeInk});
-        top = notice.bottom() + surface.px(6.0);
+        writeLine(notice.inset(surface.px(3.0)), warning, {surface.fonts().body, palette::kNoticeInk});
+        top = notice.bottom() + surface.px(4.0);
     }
     const std::vector<const Seat*> seats = seatsFor(job.frame, part);
     const double gap = surface.px(6.0);

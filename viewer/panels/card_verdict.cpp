@@ -1,4 +1,7 @@
+#include "viewer/panels/bench_question.h"
 #include "viewer/panels/card.h"
+#include "viewer/panels/card_telling.h"
+#include "viewer/panels/show_me.h"
 
 #include <fmt/format.h>
 
@@ -36,32 +39,11 @@ double drawDemanded(const Job& job, const SeatId& seat, const Area& area, const 
     writeLine({area.x, area.y, area.width, height}, clock, {surface.fonts().bench});
     const double left =
         area.x + static_cast<double>(sizeOf(surface.fonts().bench, clock).x) + surface.px(12.0);
-    writeLines({left, area.y + surface.px(8.0), area.right() - left, height},
-               "demanded: " + verdict->rule->printed, {surface.fonts().body});
+    const std::string words = "demanded: " + verdict->rule->printed;
+    const Area beside{left, area.y + surface.px(6.0), area.right() - left, height - surface.px(6.0)};
+    const bool fits = heightOf(beside.width, words, surface.fonts().body) <= beside.height;
+    writeLines(beside, words, {fits ? surface.fonts().body : surface.fonts().small});
     return height;
-}
-
-/// A finding with its question; when there are several, a button to the next.
-void drawFinding(const std::vector<const Finding*>& findings, const Area& area, const Surface& surface) {
-    std::size_t& index = surface.drafts().cardFinding;
-    index = index % findings.size();
-    const Finding& finding = *findings[index];
-    double bottom = area.bottom();
-    if (findings.size() > 1) {
-        const double height = surface.bench ? surface.target : surface.px(26.0);
-        const Area more{area.right() - surface.px(150.0), area.bottom() - height, surface.px(150.0), height};
-        if (button(surface, more, fmt::format("finding {} of {} →", index + 1, findings.size()),
-                   {.font = surface.fonts().small}))
-            ++index;
-        bottom = more.y - surface.px(2.0);
-    }
-    const bool fits = heightOf(area.width, finding.words, surface.fonts().body) <= bottom - area.y + 1.0;
-    ImFont* font = fits ? surface.fonts().body : surface.fonts().small;
-    const double used = writeLines({area.x, area.y, area.width, bottom - area.y}, finding.words, {font});
-    const double y = area.y + used + surface.px(4.0);
-    if (!finding.question.empty() && y < bottom)
-        writeLines({area.x, y, area.width, bottom - y}, finding.question,
-                   {surface.fonts().strong, palette::kAccent});
 }
 
 std::string holdsWords(const Job& job, const SeatId& seat) {
@@ -74,52 +56,123 @@ std::string holdsWords(const Job& job, const SeatId& seat) {
                                                   : ". Look at it and confirm, before it goes out of sight.");
 }
 
-/// What to do before anything is told; the gap may be typed too.
+/// What was tapped so far; the gap may be typed too.
 void askToSay(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
     const bool hasGap = indexIsSet(job.frame, job.state.build.in(seat)->part, seat);
-    const double used = writeLines(area,
-                                   "Tap where you see the gap, then the face that you see. What is demanded "
-                                   "comes after that.",
-                                   {surface.fonts().body});
-    const double top = area.y + used + surface.px(10.0);
-    const double height = surface.px(46.0);
-    if (!hasGap || top + height > area.bottom() || !bareDialOf(job, seat).unseen.empty())
+    const double used = writeLines(area, saidWords(job, seat, surface.drafts()), {surface.fonts().body});
+    const double height = std::max(surface.target, surface.px(40.0));
+    const double top = std::min(area.y + used + surface.px(10.0), area.bottom() - height);
+    if (!hasGap || top < area.y + used || !bareDialOf(job, seat).unseen.empty())
         return;
     if (const auto typed = clockField({area.x, top, area.width, height}, surface))
         surface.drafts().gapSeen = typed;
 }
 
-/// What the left button offers: to look first, to confirm, or all findings.
-std::optional<Wish> leftButton(const Job& job, const Seating& seating, const Area& area,
-                               const Surface& surface) {
-    if (surface.bench && !demandShown(job, seating.seat)) {
-        if (button(surface, area, "Look first", {.second = "it is recorded so"}))
-            return LookFirst{seating.seat};
-        return std::nullopt;
-    }
-    if (surface.bench) {
-        Drafts& drafts = surface.drafts();
-        const bool open = drafts.box == Drafts::Box::Findings;
-        if (button(surface, area, "All findings", {.chosen = open}))
-            drafts.box = open ? Drafts::Box::None : Drafts::Box::Findings;
-        return std::nullopt;
-    }
-    const bool ready = !seating.confirmed && dialStateOf(job, seating.seat).sign == DialSign::Holds;
-    const char* label = seating.confirmed ? "Confirmed" : "I looked: it is so";
-    if (button(surface, area, label, {.enabled = ready, .leading = ready}))
-        return Act{SeatingConfirmed{seating.seat, {surface.drafts().by, Confirmation::Said::After}}};
-    return std::nullopt;
-}
+/// What stands below the words, from left to right; only what can be done now.
+class Buttons {
+public:
+    Buttons(const Job& job, const Seating& seating, const Surface& surface)
+        : job_{job},
+          seating_{seating},
+          surface_{surface},
+          shown_{demandShown(job, seating.seat)},
+          saying_{surface.bench && !asksHowItLies(job)} {}
 
-std::optional<Wish> bottomButtons(const Job& job, const Seating& seating, const Area& area,
-                                  const Surface& surface) {
-    const double gap = surface.px(6.0);
-    std::optional<Wish> wish = leftButton(job, seating, columnOf(area, 2, 0, gap), surface);
-    const std::vector<PartId> tray = partsOnTray(job);
-    if (!tray.empty() && button(surface, columnOf(area, 2, 1, gap), "Next: " + tray.front().text,
-                                {.leading = seating.confirmed.has_value()}))
-        wish = TakeInHand{tray.front()};
-    return wish;
+    std::optional<Wish> draw(const std::vector<ToldPage>& pages, const ToldPage* page, const Area& area) {
+        const std::vector<const Finding*> findings = toldFindingsOf(job_, seating_.seat);
+        const std::optional<ShowMe> show = page ? showMeOf(job_, *findings[page->finding]) : std::nullopt;
+        const PartId next = nextPart();
+        count_ = (saying_ && !shown_) + findingsButton() + show.has_value() + (pages.size() > 1) +
+                 confirmButton() + doneButton() + !next.empty();
+        area_ = area;
+        std::optional<Wish> wish;
+        if (saying_ && !shown_ && place("Look first", {.second = "it is recorded so"}))
+            wish = LookFirst{seating_.seat};
+        if (findingsButton())
+            findingsBox();
+        if (show && place("Show me", {.second = show->words}))
+            wish = LookAgain{show->standpoint};
+        if (pages.size() > 1)
+            turnPages(pages);
+        if (confirmButton() && place("I looked: it is so", {.leading = true}))
+            wish = Act{SeatingConfirmed{seating_.seat, {surface_.drafts().by, Confirmation::Said::After}}};
+        if (doneButton() && place("Done", {.enabled = ready(), .leading = ready(), .second = "I see it so"}))
+            wish = said(seating_.seat, surface_.drafts());
+        if (!next.empty() && place("Next: " + next.text, {.leading = seating_.confirmed && !doneButton()}))
+            wish = TakeInHand{next};
+        return wish;
+    }
+
+private:
+    bool place(const std::string& label, ButtonLook look) {
+        if (count_ > 2)
+            look.font = surface_.fonts().small;
+        return button(surface_, columnOf(area_, count_, index_++, surface_.px(6.0)), label, look);
+    }
+
+    bool ready() const { return saidAll(job_, seating_.seat, surface_.drafts()); }
+    bool begun() const {
+        return surface_.drafts().saying == seating_.seat &&
+               (surface_.drafts().gapSeen || surface_.drafts().referenceFaceVisible);
+    }
+    bool sayable() const {
+        return indexIsSet(job_.frame, seating_.part, seating_.seat) || facesOf(job_, seating_.seat);
+    }
+    bool doneButton() const { return saying_ && sayable() && (!seating_.confirmed || begun()); }
+    bool findingsButton() const { return surface_.bench && shown_; }
+    bool confirmButton() const {
+        return !surface_.bench && !seating_.confirmed &&
+               dialStateOf(job_, seating_.seat).sign == DialSign::Holds;
+    }
+    /// The next part of the tray; at the bench only once this one is said.
+    PartId nextPart() const {
+        const std::vector<PartId> tray = partsOnTray(job_);
+        return tray.empty() || (surface_.bench && doneButton()) ? PartId{} : tray.front();
+    }
+
+    void findingsBox() {
+        Drafts& drafts = surface_.drafts();
+        const bool open = drafts.box == Drafts::Box::Findings;
+        if (place("All findings", {.chosen = open}))
+            drafts.box = open ? Drafts::Box::None : Drafts::Box::Findings;
+    }
+
+    void turnPages(const std::vector<ToldPage>& pages) {
+        std::size_t& index = surface_.drafts().cardPage;
+        const ToldPage& now = pages[index];
+        const bool goesOn = index + 1 < pages.size() && pages[index + 1].finding == now.finding;
+        const std::string label =
+            goesOn ? "more" : (index + 1 < pages.size() ? "next finding" : "from the top");
+        if (place(label, {.second = pageWords(index, pages.size())}))
+            index = (index + 1) % pages.size();
+    }
+
+    std::string_view pageWords(std::size_t index, std::size_t count) {
+        page_ = fmt::format("page {} of {}", index + 1, count);
+        return page_;
+    }
+
+    const Job& job_;
+    const Seating& seating_;
+    const Surface& surface_;
+    bool shown_;
+    bool saying_;
+    int count_ = 0;
+    int index_ = 0;
+    Area area_{};
+    std::string page_{};
+};
+
+/// What is told where nothing is broken or open.
+void drawElse(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
+    switch (dialStateOf(job, seat).sign) {
+    case DialSign::Holds: writeLines(area, holdsWords(job, seat), {surface.fonts().body}); break;
+    case DialSign::Unsaid: askToSay(job, seat, area, surface); break;
+    case DialSign::NotSet:
+        writeLines(area, "It is judged when it is set down.", {surface.fonts().body, palette::kSoftInk});
+        break;
+    default: break;
+    }
 }
 
 } // namespace
@@ -130,22 +183,21 @@ std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area
     const double heading = surface.px(30.0);
     drawState(state, fmt::format("{} {}", job.state.build.in(seat)->part.text, state.word),
               {area.x, area.y, area.width, heading}, surface);
-    const double buttons = std::max(surface.target, surface.px(36.0));
+    const double buttons = std::max(surface.target, surface.px(40.0));
     Area body{area.x, area.y + heading + surface.px(4.0), area.width, 0.0};
     body.height = area.bottom() - buttons - surface.px(6.0) - body.y;
     const double demanded = drawDemanded(job, seat, body, surface);
     body = {body.x, body.y + demanded, body.width, body.height - demanded};
-    const std::vector<const Finding*> findings = toldFindingsOf(job, seat);
-    if (!findings.empty())
-        drawFinding(findings, body, surface);
-    else if (state.sign == DialSign::Holds)
-        writeLines(body, holdsWords(job, seat), {surface.fonts().body});
-    else if (state.sign == DialSign::Unsaid)
-        askToSay(job, seat, body, surface);
-    else if (state.sign == DialSign::NotSet)
-        writeLines(body, "It is judged when it is set down.", {surface.fonts().body, palette::kSoftInk});
-    return bottomButtons(job, *job.state.build.in(seat),
-                         {area.x, area.bottom() - buttons, area.width, buttons}, surface);
+    const std::vector<ToldPage> pages = pagesOf(toldFindingsOf(job, seat), body, surface);
+    std::size_t& index = surface.drafts().cardPage;
+    index = index < pages.size() ? index : 0;
+    if (pages.empty())
+        drawElse(job, seat, body, surface);
+    else
+        drawPage(pages[index], body);
+    return Buttons{job, *job.state.build.in(seat), surface}.draw(
+        pages, pages.empty() ? nullptr : &pages[index],
+        {area.x, area.bottom() - buttons, area.width, buttons});
 }
 
 } // namespace gapwise

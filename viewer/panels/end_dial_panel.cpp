@@ -135,7 +135,7 @@ void drawDial(const EndDial& dial, const Job& job, const DialPlan& plan, const S
     const double badge = std::min(surface.px(9.0), std::max(plan.pitch * 0.55, surface.px(6.5)));
     for (std::size_t i = 0; i < dial.rings.size(); ++i)
         if (const DialRing& ring = dial.rings[i]; ring.filled)
-            drawSign(ring.state.sign, plan.ring(i).at(ring.drawnAt), badge);
+            drawSign(signAtIndex(ring), plan.ring(i).at(ring.drawnAt), badge);
 }
 
 /// The ring under a point: by its gap first, else by the nearest circle.

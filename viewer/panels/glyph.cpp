@@ -94,12 +94,20 @@ void drawFromBeside(const PartType& type, const Reach& reach, const Area& area) 
     }
 }
 
+/// A part with no body of revolution about the shaft: a pin, upright.
+void drawPin(const PartType& type, const Area& area) {
+    const double height = std::min(area.width, area.height) * 0.56;
+    const double width = height * 0.36;
+    fillArea({area.middleX() - width / 2.0, area.middleY() - height / 2.0, width, height}, colourOf(type),
+             width * 0.3);
+}
+
 } // namespace
 
 void drawGlyph(const PartType& type, const Area& area) {
     const Reach reach = reachOf(type.shape);
     if (type.shape.rings.empty() || reach.outside <= 0.0)
-        return;
+        return drawPin(type, area);
     const bool longPart = reach.z.length() > 1.2 * 2.0 * reach.outside || reach.bore <= 0.0;
     if (longPart)
         drawFromBeside(type, reach, area);

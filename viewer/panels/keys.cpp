@@ -1,6 +1,7 @@
 #include "viewer/panels/keys.h"
 
 #include "viewer/panels/card.h"
+#include "viewer/panels/show_me.h"
 
 #include <algorithm>
 #include <array>
@@ -9,7 +10,7 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 22> kKeys{{{"Page Down", "next step done (foot switch)"},
+constexpr std::array<KeyHelp, 23> kKeys{{{"Page Down", "next step done (foot switch)"},
                                          {"Page Up", "last step undone (foot switch)"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
@@ -23,11 +24,12 @@ constexpr std::array<KeyHelp, 22> kKeys{{{"Page Down", "next step done (foot swi
                                          {"<  >", "the same, 5°"},
                                          {"v", "how a clock on the card is meant"},
                                          {"f", "flip the part in hand"},
-                                         {"y", "I looked: it is so"},
+                                         {"y", "I looked: it is so; at the bench: done"},
+                                         {"e", "show me the mistake"},
                                          {"Delete", "take the part in hand off"},
                                          {"Escape", "put it down, close a box"},
                                          {"l", "all findings"},
-                                         {"s", "save, start again, leave"},
+                                         {"s", "save, open, start again, leave"},
                                          {"Ctrl+Z  Ctrl+Y", "undo, redo"},
                                          {"?", "these keys"},
                                          {"arrows, Space", "go from button to button, press it"}}};
@@ -90,16 +92,52 @@ std::optional<Wish> turnKeys(const Job& job, const Seating& seating, ImWchar let
     }
 }
 
-std::optional<Wish> handKeys(const Job& job, ImWchar letter, const Drafts& drafts) {
+/// The look from which the finding that the card tells is seen; the first of several.
+std::optional<Wish> showMe(const Job& job, const SeatId& seat) {
+    for (const Finding* finding : toldFindingsOf(job, seat))
+        if (const auto show = showMeOf(job, *finding))
+            return LookAgain{show->standpoint};
+    return std::nullopt;
+}
+
+/// What was tapped is put right before it is said.
+void sayingKeys(ImWchar letter, Drafts& drafts) {
+    if (letter == 'f' && drafts.referenceFaceVisible)
+        drafts.referenceFaceVisible = !*drafts.referenceFaceVisible;
+    if (!drafts.gapSeen)
+        return;
+    switch (letter) {
+    case ',': drafts.gapSeen = wrapped(*drafts.gapSeen - Degrees{1.0}); break;
+    case '.': drafts.gapSeen = wrapped(*drafts.gapSeen + Degrees{1.0}); break;
+    case '<': drafts.gapSeen = wrapped(*drafts.gapSeen - Degrees{5.0}); break;
+    case '>': drafts.gapSeen = wrapped(*drafts.gapSeen + Degrees{5.0}); break;
+    default: break;
+    }
+}
+
+std::optional<Wish> confirm(const Job& job, const SeatId& seat, Drafts& drafts) {
+    if (job.use == Use::Bench)
+        return saidAll(job, seat, drafts) ? std::optional<Wish>{said(seat, drafts)} : std::nullopt;
+    if (!demandShown(job, seat) || dialStateOf(job, seat).sign != DialSign::Holds)
+        return std::nullopt;
+    return Act{SeatingConfirmed{seat, {drafts.by, Confirmation::Said::After}}};
+}
+
+std::optional<Wish> handKeys(const Job& job, ImWchar letter, Drafts& drafts) {
     const Seating* seating = seatingInHand(job);
     if (!seating)
         return std::nullopt;
+    switch (letter) {
+    case 'e': return showMe(job, seating->seat);
+    case 'y': return confirm(job, seating->seat, drafts);
+    default: break;
+    }
+    if (job.use == Use::Bench) {
+        sayingKeys(letter, drafts);
+        return std::nullopt;
+    }
     if (letter == 'f')
         return flip(job, *seating);
-    const bool sure =
-        demandShown(job, seating->seat) && dialStateOf(job, seating->seat).sign == DialSign::Holds;
-    if (letter == 'y' && sure)
-        return Act{SeatingConfirmed{seating->seat, {drafts.by, Confirmation::Said::After}}};
     return turnKeys(job, *seating, letter, drafts.meant);
 }
 

@@ -11,11 +11,11 @@ namespace {
 
 constexpr double kMarkRadius = 8.0;
 
-/// Done, or undone when it was done; asks first where something would be hidden unfinished.
+/// Done, or undone when it was done; asks first where it is out of order or would hide what is not finished.
 std::optional<Wish> tap(const StepMark& mark, Drafts& drafts) {
     if (mark.state == MarkState::Done)
         return Act{StepUndone{mark.id}};
-    if (!hidesUnfinished(mark).empty() && drafts.askedStep != mark.id) {
+    if (!warningBefore(mark).empty() && drafts.askedStep != mark.id) {
         drafts.askedStep = mark.id;
         return std::nullopt;
     }
@@ -80,46 +80,18 @@ LineRows rowsOf(const Area& area, const Surface& surface) {
             .words = area.y + surface.px(68.0)};
 }
 
-/// What comes next, or what is asked before a step.
-std::optional<Wish> sentence(const Job& job, const std::vector<StepMark>& marks, const Area& area,
-                             const Surface& surface) {
-    Drafts& drafts = surface.drafts();
-    const auto asked =
-        std::ranges::find_if(marks, [&](const StepMark& mark) { return drafts.askedStep == mark.id; });
-    if (asked == marks.end()) {
-        const auto next = nextMarkOf(marks);
-        const std::string words =
-            next ? "Next: " + sentenceOf(job.frame, marks[*next].id) : "Every step is done.";
-        writeLine(area, words, {surface.fonts().body, palette::kInk});
-        return std::nullopt;
-    }
-    fillArea(area.inset(-surface.px(2.0)), palette::kNotice, surface.px(4.0));
-    const double width = surface.px(150.0);
-    writeLine({area.x + surface.px(6.0), area.y, area.width - 2.0 * width - surface.px(24.0), area.height},
-              "! " + asked->id.text + " is the end of the last look at " + hidesUnfinished(*asked),
-              {surface.fonts().strong, palette::kNoticeInk});
-    std::optional<Wish> wish;
-    if (button(surface, {area.right() - 2.0 * width - surface.px(6.0), area.y, width, area.height},
-               "Look at it", {.leading = true, .font = surface.fonts().small})) {
-        const auto look = std::ranges::find(asked->lastLooks, false, &LastLook::finished);
-        wish = TakeInHand{look->part};
-        drafts.askedStep.reset();
-    }
-    if (button(surface, {area.right() - width, area.y, width, area.height}, "Done all the same",
-               {.font = surface.fonts().small})) {
-        wish = Act{StepDone{asked->id}};
-        drafts.askedStep.reset();
-    }
-    return wish;
+/// What comes next.
+void sentence(const Job& job, const std::vector<StepMark>& marks, const Area& area, const Surface& surface) {
+    const auto next = nextMarkOf(marks);
+    const std::string words =
+        next ? "Next: " + sentenceOf(job.frame, marks[*next].id) : "Every step is done.";
+    writeLine(area, words, {surface.fonts().body, palette::kInk});
 }
 
 /// The line while the card is open: what comes next, and all marks small.
-std::optional<Wish> strip(const Job& job, const std::vector<StepMark>& marks, const Area& area,
-                          const Surface& surface) {
+void strip(const Job& job, const std::vector<StepMark>& marks, const Area& area, const Surface& surface) {
     const double split = area.width * 0.55;
-    const auto wish =
-        sentence(job, marks,
-                 Area{area.x + surface.px(16.0), area.y, split, area.height}.inset(surface.px(3.0)), surface);
+    sentence(job, marks, {area.x + surface.px(16.0), area.y, split, area.height}, surface);
     const Area row{area.x + split + surface.px(30.0), area.y, area.width - split - surface.px(50.0),
                    area.height};
     const double pitch = row.width / static_cast<double>(std::max<std::size_t>(1, marks.size()));
@@ -127,13 +99,20 @@ std::optional<Wish> strip(const Job& job, const std::vector<StepMark>& marks, co
     for (std::size_t i = 0; i < marks.size(); ++i)
         drawMark(marks[i], point(row.x + (static_cast<double>(i) + 0.5) * pitch, row.middleY()),
                  surface.px(4.0));
-    return wish;
 }
 
-/// Words centred under `middle`, but within the row.
-void drawLabel(const StepMark& mark, double middle, const Area& row, const Surface& surface) {
-    const double width = surface.px(142.0);
-    const double left = std::clamp(middle - width / 2.0, row.x, std::max(row.x, row.right() - width));
+/// A label on every other row, so that it may take the width of two places.
+struct LabelRow {
+    Area row{};
+    double pitch = 0.0; ///< Of the marks.
+};
+
+/// Words centred under `middle`, within the row and clear of the labels two marks farther on.
+void drawLabel(const StepMark& mark, double middle, const LabelRow& label, const Surface& surface) {
+    const Area& row = label.row;
+    const double half = label.pitch - surface.px(5.0);
+    const double left = std::max(row.x, middle - half);
+    const double width = std::min(row.right(), middle + half) - left;
     const ImU32 colour = mark.state == MarkState::Later ? palette::kSoftInk : palette::kInk;
     ImFont* font = mark.state == MarkState::Next ? surface.fonts().strong : surface.fonts().small;
     writeLine({left, row.y, width, row.height}, mark.id.text + " " + mark.label,
@@ -166,17 +145,50 @@ std::optional<Wish> stepKeys(const Job& job, Drafts& drafts) {
     return std::nullopt;
 }
 
+std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface& surface) {
+    Drafts& drafts = surface.drafts();
+    const std::vector<StepMark> marks = stepMarksOf(job);
+    const auto asked =
+        std::ranges::find_if(marks, [&](const StepMark& mark) { return drafts.askedStep == mark.id; });
+    if (asked == marks.end() || area.empty())
+        return std::nullopt;
+    const Scope scope{surface, "line"};
+    fillArea(area, palette::kNotice, surface.px(6.0));
+    frameArea(area, palette::kNoticeInk, surface.px(6.0));
+    const Area inner = surface.bench ? area : area.inset(surface.px(4.0));
+    const double width = surface.px(136.0);
+    const Area all{inner.right() - width, inner.y, width, inner.height};
+    const Area first{all.x - width - surface.px(6.0), inner.y, width, inner.height};
+    const Area words{inner.x + surface.px(8.0), inner.y, first.x - inner.x - surface.px(14.0), inner.height};
+    const std::string warning = "! " + asked->id.text + " " + warningBefore(*asked);
+    const bool fits = heightOf(words.width, warning, surface.fonts().body) <= words.height;
+    writeLines(words, warning, {fits ? surface.fonts().body : surface.fonts().small, palette::kNoticeInk});
+    const auto look = std::ranges::find(asked->lastLooks, false, &LastLook::finished);
+    const bool looks = look != asked->lastLooks.end();
+    std::optional<Wish> wish;
+    if (button(surface, first, looks ? "Look at it" : "Not yet", {.leading = true})) {
+        if (looks)
+            wish = TakeInHand{look->part};
+        drafts.askedStep.reset();
+    }
+    if (button(surface, all, "Done all the same", {.font = surface.fonts().small})) {
+        wish = Act{StepDone{asked->id}};
+        drafts.askedStep.reset();
+    }
+    return wish;
+}
+
 std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface) {
     const Scope scope{surface, "line"};
     const std::vector<StepMark> marks = stepMarksOf(job);
     if (area.height < surface.px(60.0)) {
-        const auto wish = strip(job, marks, area, surface);
-        return wish;
+        strip(job, marks, area, surface);
+        return std::nullopt;
     }
     const LineRows rows = rowsOf(area, surface);
     const double side = surface.px(16.0);
-    std::optional<Wish> wish = sentence(
-        job, marks, {area.x + side, rows.sentence, area.width - 2.0 * side, surface.px(22.0)}, surface);
+    std::optional<Wish> wish;
+    sentence(job, marks, {area.x + side, rows.sentence, area.width - 2.0 * side, surface.px(22.0)}, surface);
     const Area row{area.x + side, rows.flags, area.width - 2.0 * side, area.bottom() - rows.flags};
     const RowOf wanted{.count = marks.size(),
                        .leastWidth =
@@ -197,8 +209,8 @@ std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& s
                      centre, surface);
         drawMark(marks[i], centre, surface.px(kMarkRadius));
         const double height = surface.px(17.0);
-        drawLabel(marks[i], place.middleX(),
-                  {page.row.x, rows.words + (i % 2 == 1 ? height : 0.0), page.row.width, height}, surface);
+        const Area labels{page.row.x, rows.words + (i % 2 == 1 ? height : 0.0), page.row.width, height};
+        drawLabel(marks[i], place.middleX(), {labels, place.width}, surface);
     }
     return wish;
 }

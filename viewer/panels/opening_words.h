@@ -1,8 +1,10 @@
 #pragma once
 
+#include "viewer/workplace/offered.h"
 #include "viewer/workplace/wish.h"
 
 #include <array>
+#include <chrono>
 #include <filesystem>
 #include <span>
 #include <string>
@@ -20,10 +22,29 @@ struct UseWords {
 };
 std::span<const UseWords> useWords();
 
-/// `alder-72: ring face reversed` for a bundled build sheet; its name where no frame begins it.
-std::string sheetLabel(const std::filesystem::path& sheet, const std::vector<std::string>& frames);
+/// `full-floating bearing rings` for the variant of a frame file; another variant by its own name.
+std::string variantWords(std::string_view variant);
 
-/// `alder-72, 25 Nov 12:39` for a journal in the state folder, in local time; its name where that says less.
-std::string journalLabel(const std::filesystem::path& journal);
+/// `Alder-72 · full-floating bearing rings`.
+std::string frameTitle(const OfferedFrame& frame);
+
+/// `4 snap rings, 2 seal rings`; what the frame has none of is left out.
+std::string ringWords(const OfferedFrame& frame);
+
+/// What happened in a bundled build, from the name of its file: `Gap over slot`, `Good build`.
+std::string sampleTitle(const OfferedSample& sample);
+
+/// How far it goes: `24 parts seated`.
+std::string sampleWords(const OfferedSample& sample);
+
+/// `Alder-72 · Practise`; a frame that is not bundled by the name of its file.
+std::string jobTitle(const OfferedJob& job, const std::vector<OfferedFrame>& frames);
+
+/// When it was left and how much was done: `12 minutes ago · 31 acts`.
+std::string jobWords(const OfferedJob& job, std::chrono::system_clock::time_point now);
+
+/// `just now`, `12 minutes ago`, `today 12:39`, `yesterday 12:39`, `25 Nov 12:39`, `25 Nov 2024`; in local
+/// time.
+std::string agoWords(std::chrono::system_clock::time_point then, std::chrono::system_clock::time_point now);
 
 } // namespace gapwise

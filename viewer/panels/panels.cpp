@@ -1,5 +1,6 @@
 #include "viewer/panels/panels.h"
 
+#include "viewer/panels/bench_question.h"
 #include "viewer/panels/parts.h"
 
 #include <cmath>
@@ -49,13 +50,13 @@ Area boxAreaOf(const Layout& layout, const Surface& surface) {
 }
 
 bool boxIsOpen(const Job& job, const Drafts& drafts) {
-    return !job.state.attitudeConfirmed || drafts.box != Drafts::Box::None;
+    return asksHowItLies(job) || drafts.box != Drafts::Box::None;
 }
 
-/// At most one box; the question about the drain comes first.
+/// At most one box; how the piece lies and where its drain points is asked first.
 std::optional<Wish> boxes(const Job& job, const Area& area, const Surface& surface) {
-    if (!job.state.attitudeConfirmed)
-        return drainQuestion(job, area, surface);
+    if (asksHowItLies(job))
+        return benchQuestion(job, area, surface);
     switch (surface.drafts().box) {
     case Drafts::Box::Findings: return findingsBox(job, area, surface);
     case Drafts::Box::Keys: return keysBox(area, surface);
@@ -77,6 +78,17 @@ std::optional<Wish> middlePanels(const Job& job, const Layout& layout, const Sur
     return wish;
 }
 
+/// Under the picture, or over its lower edge where no place is left: a note, what is asked before a step, or
+/// the findings in one line.
+std::optional<Wish> saidBelow(const Workplace& workplace, const Layout& layout, const Surface& surface) {
+    const double height = std::max(surface.px(60.0), surface.target);
+    const Area overPicture{layout.picture.x, layout.picture.bottom() - height, layout.picture.width, height};
+    const bool asks = surface.drafts().askedStep.has_value() && !workplace.note;
+    const bool over = layout.notices.empty() && (asks || workplace.note);
+    const Area& area = over ? overPicture : layout.notices;
+    return asks ? stepQuestion(*workplace.job, area, surface) : noticesPanel(workplace, area, surface);
+}
+
 std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, const Surface& surface) {
     const Job& job = *workplace.job;
     std::optional<Wish> wish = jobKeys(job, surface.drafts());
@@ -89,10 +101,7 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     keepFirst(wish, trayPanel(job, layout.tray, surface));
     keepFirst(wish, partCard(job, layout.card, surface));
     keepFirst(wish, linePanel(job, layout.line, surface));
-    const Area overPicture{layout.picture.x, layout.picture.bottom() - surface.px(60.0), layout.picture.width,
-                           surface.px(60.0)};
-    const bool noRoom = layout.notices.empty() && workplace.note.has_value();
-    keepFirst(wish, noticesPanel(workplace, noRoom ? overPicture : layout.notices, surface));
+    keepFirst(wish, saidBelow(workplace, layout, surface));
     return wish;
 }
 

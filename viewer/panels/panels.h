@@ -48,14 +48,17 @@ struct Drafts {
     Use use = Use::Practise; ///< Chosen on the opening screen.
     Box box = Box::None;
     bool notDueOpen = false; ///< Findings that are not due yet are folded out.
-    std::string file{};      ///< Path that is being typed.
+    std::string file{};      ///< Path of the build sheet to save, as it is being typed.
+    std::string openPath{};  ///< Path of what is to be opened, as it is being typed.
     std::string clock{};     ///< Clock that is being typed on the card.
     ClockMeant meant = ClockMeant::AsISeeIt;
-    std::size_t cardFinding = 0; ///< Which of the part's findings the card tells.
-    SeatId saying{};             ///< Seat of which is being said what is seen.
+    std::size_t cardPage = 0; ///< Which page of the part's findings the card tells.
+    SeatId saying{};          ///< Seat of which is being said what is seen.
     std::optional<Degrees> gapSeen{};
     std::optional<bool> referenceFaceVisible{};
-    std::string by{}; ///< Who says so.
+    std::string by{};             ///< Who says so.
+    std::optional<EndUp> lies{};  ///< How the piece lies, said before its drain.
+    bool askedStartAgain = false; ///< `Start again` was pressed once.
     std::optional<DialDrag> drag{};
     std::optional<StepId> askedStep{}; ///< A step whose mark was tapped, and that hides what is not finished.
     double lineScroll = -1.0;          ///< First mark on the line; below 0: follows the procedure.

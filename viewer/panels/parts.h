@@ -24,14 +24,16 @@ void drawOverlay(const Surface& surface);
 std::optional<Wish> trayPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface);
 
+/// What is asked before a step that is out of order or hides what is not finished; nothing while none is.
+std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface& surface);
+
 /// The card of the part in hand; at the bench, to say what is seen.
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface);
 
 /// The findings in one line, or a note with its reason.
 std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, const Surface& surface);
 
-/// Boxes over the picture. `Where does the drain point now?` comes first, until it is said.
-std::optional<Wish> drainQuestion(const Job& job, const Area& area, const Surface& surface);
+/// Boxes over the picture.
 std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> keysBox(const Area& area, const Surface& surface);
 std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface);

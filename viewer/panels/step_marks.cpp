@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 namespace gapwise {
 
@@ -15,8 +16,12 @@ std::string labelOf(const Step& step) {
     return label.empty() ? step.title.substr(0, step.title.find_first_of(",:;(")) : label;
 }
 
-bool isPossible(const Build& build, const Step& step) {
-    return std::ranges::all_of(step.after, [&](const Precedence& before) { return build.done(before.step); });
+std::vector<StepId> missingBefore(const Build& build, const Step& step) {
+    std::vector<StepId> missing;
+    for (const Precedence& before : step.after)
+        if (!build.done(before.step))
+            missing.push_back(before.step);
+    return missing;
 }
 
 std::vector<LastLook> lastLooksOf(const Job& job, const Step& step) {
@@ -63,10 +68,11 @@ std::vector<StepMark> stepMarksOf(const Job& job) {
                       .label = labelOf(step),
                       .title = step.title,
                       .holdPoint = step.holdPoint,
-                      .lastLooks = lastLooksOf(job, step)};
+                      .lastLooks = lastLooksOf(job, step),
+                      .missing = missingBefore(job.state.build, step)};
         if (job.state.build.done(step.id)) {
             mark.state = MarkState::Done;
-        } else if (isPossible(job.state.build, step)) {
+        } else if (mark.missing.empty()) {
             mark.state = nextGiven ? MarkState::Possible : MarkState::Next;
             nextGiven = true;
         }
@@ -102,6 +108,40 @@ std::string hidesUnfinished(const StepMark& mark) {
             words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", look.part.text,
                                  look.state.sign == DialSign::Holds ? "not confirmed" : look.state.word);
     return words;
+}
+
+std::string warningBefore(const StepMark& mark) {
+    std::string words;
+    for (std::size_t i = 0; i < mark.missing.size(); ++i)
+        words += (i == 0 ? "comes after " : (i + 1 == mark.missing.size() ? " and " : ", ")) +
+                 mark.missing[i].text;
+    if (!words.empty())
+        words += mark.missing.size() == 1 ? ", which is not done" : ", which are not done";
+    const std::string hidden = hidesUnfinished(mark);
+    if (!hidden.empty())
+        words += fmt::format("{}is the end of the last look at {}", words.empty() ? "" : ", and ", hidden);
+    return words;
+}
+
+std::vector<PartId> partsBefore(const Job& job, const PartId& part) {
+    const Frame& frame = job.frame;
+    std::vector<PartId> parts;
+    std::vector<const Step*> open;
+    for (const Step& step : frame.steps)
+        if (std::ranges::find(step.places, part) != step.places.end())
+            open.push_back(&step);
+    std::set<StepId> seen;
+    for (std::size_t i = 0; i < open.size(); ++i)
+        for (const Precedence& before : open[i]->after) {
+            const Step* step = frame.step(before.step);
+            if (!step || !seen.insert(step->id).second)
+                continue;
+            open.push_back(step);
+            for (const PartId& placed : step->places)
+                if (placed != part && placed != frame.housing && !job.state.build.of(placed))
+                    parts.push_back(placed);
+        }
+    return parts;
 }
 
 } // namespace gapwise

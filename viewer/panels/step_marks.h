@@ -32,6 +32,7 @@ struct StepMark {
     MarkState state = MarkState::Later;
     bool holdPoint = false;
     std::vector<LastLook> lastLooks{}; ///< What it hides.
+    std::vector<StepId> missing{};     ///< Steps that must come before it and are not done.
 };
 std::vector<StepMark> stepMarksOf(const Job& job);
 
@@ -40,6 +41,13 @@ std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks);
 
 /// `S08 Fit the turbine-end bearing – turbine end up, looked at from the turbine side`.
 std::string sentenceOf(const Frame& frame, const StepId& step);
+
+/// What speaks against doing a step now: `comes after S06 and S07`, `is the end of the last look at SR-TI
+/// (broken)`; empty when nothing does.
+std::string warningBefore(const StepMark& mark);
+
+/// Parts that steps before the one that places `part` place, and that are in no seat: the nearest first.
+std::vector<PartId> partsBefore(const Job& job, const PartId& part);
 
 /// What a step would hide unfinished: `SR-TI (broken), BRG-T (not placed)`; empty when nothing.
 std::string hidesUnfinished(const StepMark& mark);

@@ -123,7 +123,7 @@ void writeLine(const Area& area, std::string_view words, const Type& type) {
 
 double writeLines(const Area& area, std::string_view words, const Type& type) {
     ImFont* font = orCurrent(type.font);
-    const double height = static_cast<double>(font->FontSize) * 1.18;
+    const double height = lineHeightOf(font);
     double used = 0.0;
     while (!words.empty() && used + height <= area.height + 1.0) {
         const bool last = used + 2.0 * height > area.height + 1.0;
@@ -139,14 +139,23 @@ double writeLines(const Area& area, std::string_view words, const Type& type) {
     return used;
 }
 
-double heightOf(double width, std::string_view words, ImFont* font) {
+std::vector<std::string> linesOf(double width, std::string_view words, ImFont* font) {
     const ImFont* used = orCurrent(font);
-    double height = 0.0;
+    std::vector<std::string> lines;
     while (!words.empty()) {
-        words = withoutFirst(words, firstLine(used, words, width).size());
-        height += static_cast<double>(used->FontSize) * 1.18;
+        const std::string_view line = firstLine(used, words, width);
+        lines.emplace_back(line);
+        words = withoutFirst(words, line.size());
     }
-    return height;
+    return lines;
+}
+
+double lineHeightOf(ImFont* font) {
+    return static_cast<double>(orCurrent(font)->FontSize) * 1.18;
+}
+
+double heightOf(double width, std::string_view words, ImFont* font) {
+    return static_cast<double>(linesOf(width, words, font).size()) * lineHeightOf(font);
 }
 
 void fillArea(const Area& area, ImU32 colour, double rounding) {

@@ -8,6 +8,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace gapwise {
 
@@ -61,6 +62,12 @@ void writeLine(const Area& area, std::string_view words, const Type& type);
 /// Words broken into lines at the area's width, from its upper edge. Returns the height used; lines below the
 /// area are left out, the last one then ends in an ellipsis.
 double writeLines(const Area& area, std::string_view words, const Type& type);
+
+/// Words broken into lines at a width.
+std::vector<std::string> linesOf(double width, std::string_view words, ImFont* font);
+
+/// From one line to the next.
+double lineHeightOf(ImFont* font);
 
 /// The height that writeLines needs.
 double heightOf(double width, std::string_view words, ImFont* font);

@@ -22,27 +22,6 @@ namespace {
 constexpr std::array<std::pair<Use, std::string_view>, 3> kUses{
     {{Use::Practise, "practise"}, {Use::Bench, "bench"}, {Use::Show, "show"}}};
 
-constexpr std::string_view kJournalEnding = ".journal";
-
-std::vector<std::filesystem::path> filesWithEnding(const std::filesystem::path& folder,
-                                                   std::string_view ending) {
-    std::vector<std::filesystem::path> files;
-    std::error_code error;
-    for (const auto& entry : std::filesystem::directory_iterator(folder, error))
-        if (entry.path().string().ends_with(ending))
-            files.push_back(entry.path());
-    std::ranges::sort(files);
-    return files;
-}
-
-/// Journals are named by the moment they were begun, so that the newest stands first when turned round.
-std::vector<std::filesystem::path> journalsIn(const std::filesystem::path& folder) {
-    std::vector<std::filesystem::path> files = filesWithEnding(folder, kJournalEnding);
-    std::erase_if(files, [](const std::filesystem::path& file) { return !readJournal(file); });
-    std::ranges::reverse(files);
-    return files;
-}
-
 std::string describeAll(const Errors& errors) {
     std::string words;
     for (const Error& error : errors)
@@ -111,6 +90,11 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
         return sister.errors();
     job.sister = std::move(sister).value();
     return job;
+}
+
+void listJobs(Workplace& workplace) {
+    workplace.offered.jobs = offeredJobs(workplace.stateFolder);
+    workplace.offered.asOf = std::chrono::system_clock::now();
 }
 
 class Grant {
@@ -214,7 +198,7 @@ public:
 
     void operator()(const ToOpening&) const {
         leave(workplace_);
-        workplace_.offered.journals = journalsIn(workplace_.stateFolder);
+        listJobs(workplace_);
     }
 
     void operator()(const DismissNote&) const { workplace_.note.reset(); }
@@ -319,9 +303,9 @@ View Job::standingView() const {
 
 Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& stateFolder) {
     Workplace workplace{.data = data, .stateFolder = stateFolder};
-    workplace.offered.frames = bundledFrames(data);
-    workplace.offered.samples = filesWithEnding(data.root / "builds", ".build.json");
-    workplace.offered.journals = journalsIn(stateFolder);
+    workplace.offered.frames = offeredFrames(data);
+    workplace.offered.samples = offeredSamples(data);
+    listJobs(workplace);
     return workplace;
 }
 

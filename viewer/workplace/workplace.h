@@ -4,6 +4,7 @@
 #include "models/frame/read_frame.h"
 #include "models/job/journal.h"
 #include "models/job/log.h"
+#include "viewer/workplace/offered.h"
 #include "viewer/workplace/standing.h"
 #include "viewer/workplace/wish.h"
 
@@ -46,13 +47,6 @@ struct Job {
     Attitude attitude() const;
     /// What the person sees from where he stands, in the attitude of the piece.
     View standingView() const;
-};
-
-/// The opening screen's lists.
-struct Offered {
-    std::vector<std::string> frames{};
-    std::vector<std::filesystem::path> samples{};  ///< Bundled build sheets.
-    std::vector<std::filesystem::path> journals{}; ///< Jobs that were left, newest first.
 };
 
 struct Workplace {

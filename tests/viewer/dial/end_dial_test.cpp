@@ -228,6 +228,19 @@ TEST(EndDial, ANotchIsDemandedWhereItsPinIs) {
     EXPECT_FALSE(allows(ring, 90.0));
 }
 
+TEST(EndDial, WhatNobodySetCarriesAQuestionMark) {
+    for (const Use use : {Use::Practise, Use::Bench, Use::Show}) {
+        AtHand hand;
+        hand.start("alder-72", use);
+        EXPECT_EQ(signAtIndex(ringOf(hand, Side::Compressor, "SR-CO")), DialSign::Empty);
+        hand.place("SR-CO");
+        EXPECT_EQ(signAtIndex(ringOf(hand, Side::Compressor, "SR-CO")), DialSign::NotSet);
+        hand.point("SR-CO", Side::Compressor, 270.0);
+        const DialRing ring = ringOf(hand, Side::Compressor, "SR-CO");
+        EXPECT_EQ(signAtIndex(ring), ring.state.sign);
+    }
+}
+
 TEST(EndDial, EveryFrameHasBothDials) {
     for (const char* frame : {"alder-72", "alder-72-pinned", "birch-150"}) {
         AtHand hand;

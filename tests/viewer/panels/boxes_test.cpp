@@ -1,7 +1,6 @@
 #include "tests/viewer/panels/desk.h"
 
 #include "viewer/panels/keys.h"
-#include "viewer/panels/opening_words.h"
 #include "viewer/panels/telling.h"
 
 #include <gmock/gmock.h>
@@ -98,12 +97,53 @@ TEST(FileBox, LeavesAndStartsAgain) {
     desk.start("alder-72", Use::Practise);
     desk.at.place("SR-CO");
     desk.click("banner/File …");
-    desk.click("file/Start again with an empty housing");
+    desk.click("file/Start again …");
+    EXPECT_FALSE(desk.build().seatings.empty()) << "it asks first";
+    desk.frame();
+    desk.click("file/Yes, start again");
     EXPECT_TRUE(desk.build().seatings.empty());
+    EXPECT_FALSE(desk.panels.drafts.askedStartAgain);
     desk.click("banner/File …");
     desk.click("file/Leave: the job is kept where it stands");
     EXPECT_FALSE(desk.workplace.job);
     EXPECT_TRUE(desk.panels.picture.empty());
+}
+
+TEST(FileBox, StartingAgainMayBeThoughtBetterOf) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    desk.at.place("SR-CO");
+    desk.click("banner/File …");
+    desk.click("file/Start again …");
+    desk.frame();
+    desk.click("file/No, go on here");
+    EXPECT_NE(desk.build().of(PartId{"SR-CO"}), nullptr);
+    desk.frame();
+    EXPECT_TRUE(desk.has("file/Start again …"));
+}
+
+TEST(FileBox, OpensABuildSheetByItsPath) {
+    Desk desk;
+    desk.start("birch-150", Use::Show);
+    desk.click("banner/File …");
+    desk.click("file/open path");
+    desk.type((desk.workplace.data.root / "builds" / "alder-72-good.build.json").string());
+    desk.click("file/Open");
+    EXPECT_EQ(desk.job().frame.id.text, "alder-72");
+    EXPECT_EQ(desk.job().use, Use::Show);
+    EXPECT_GT(desk.build().seatings.size(), 10U);
+}
+
+TEST(FileBox, APathThatLeadsNowhereLeavesTheJobOpen) {
+    Desk desk;
+    desk.start("birch-150", Use::Show);
+    desk.panels.drafts.openPath = "/no/such.build.json";
+    desk.click("banner/File …");
+    desk.frame();
+    desk.click("file/Open");
+    ASSERT_TRUE(desk.workplace.note);
+    EXPECT_THAT(desk.workplace.note->words, testing::HasSubstr("/no/such.build.json"));
+    EXPECT_EQ(desk.job().frame.id.text, "birch-150");
 }
 
 TEST(Keys, AreListedOnceAndShown) {
@@ -164,54 +204,6 @@ TEST(Keys, LooksHaveNumbers) {
     EXPECT_NEAR(desk.job().standpoint.pulledApart, 0.1, 1e-9) << "one wish a picture";
     desk.type("6");
     EXPECT_EQ(desk.job().standpoint.kind, LookKind::BothEnds);
-}
-
-TEST(Opening, OffersTheThreeUsesAndWhatToBeginWith) {
-    Desk desk;
-    for (const char* use : {"opening/Practise", "opening/At the bench", "opening/Show"})
-        EXPECT_TRUE(desk.has(use)) << use;
-    desk.click("opening/At the bench");
-    desk.click("opening/Begin with an empty housing/alder-72");
-    ASSERT_TRUE(desk.workplace.job);
-    EXPECT_EQ(desk.job().use, Use::Bench);
-    EXPECT_EQ(desk.job().frame.id.text, "alder-72");
-}
-
-TEST(Opening, BeginsWithASample) {
-    Desk desk;
-    desk.click("opening/Show");
-    desk.click("opening/Begin with a sample build/alder-72: good");
-    ASSERT_TRUE(desk.workplace.job);
-    EXPECT_EQ(desk.job().use, Use::Show);
-    EXPECT_GT(desk.build().seatings.size(), 10U);
-}
-
-TEST(Opening, GoesOnWithAJobThatWasLeft) {
-    Desk desk;
-    desk.start("alder-72", Use::Practise);
-    desk.at.place("SR-CO");
-    grant(desk.workplace, ToOpening{});
-    desk.frames(2);
-    const auto entry = std::ranges::find_if(desk.panels.targets, [](const Target& target) {
-        return target.name.starts_with("opening/Go on where you left/");
-    });
-    ASSERT_NE(entry, desk.panels.targets.end());
-    desk.click(std::string{entry->name});
-    ASSERT_TRUE(desk.workplace.job);
-    EXPECT_NE(desk.build().of(PartId{"SR-CO"}), nullptr);
-}
-
-TEST(Opening, NamesASampleByItsFrameAndWhatHappened) {
-    const std::vector<std::string> frames{"alder-72", "alder-72-pinned"};
-    EXPECT_EQ(sheetLabel("/b/alder-72-gap-over-slot.build.json", frames), "alder-72: gap over slot");
-    EXPECT_EQ(sheetLabel("/b/alder-72-pinned-good.build.json", frames), "alder-72-pinned: good");
-    EXPECT_EQ(sheetLabel("/b/other.build.json", frames), "other");
-}
-
-TEST(Opening, NamesAJournalByItsFrameAndTime) {
-    EXPECT_THAT(journalLabel("/s/000001764074764000-alder-72.journal"), testing::StartsWith("alder-72, "));
-    EXPECT_EQ(journalLabel("/s/odd.journal"), "odd");
-    EXPECT_EQ(journalLabel("/s/odd-name.journal"), "odd-name");
 }
 
 } // namespace gapwise

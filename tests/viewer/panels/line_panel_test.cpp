@@ -117,6 +117,40 @@ TEST(LinePanel, DoneAllTheSameIsTheOthersWill) {
     EXPECT_FALSE(desk.panels.drafts.askedStep);
 }
 
+TEST(LinePanel, AsksBeforeAStepOutOfOrder) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    const StepMark mark = markOf(desk.job(), "D2");
+    ASSERT_EQ(mark.state, MarkState::Possible);
+    desk.click("line/S00");
+    ASSERT_EQ(desk.panels.drafts.askedStep, StepId{"S00"});
+    EXPECT_THAT(warningBefore(markOf(desk.job(), "S00")), testing::HasSubstr("comes after D"));
+    desk.frame();
+    desk.click("line/Not yet");
+    EXPECT_FALSE(desk.panels.drafts.askedStep);
+    EXPECT_TRUE(desk.build().stepsDone.empty());
+}
+
+TEST(LinePanel, AsksOverThePictureWhereTheCardIsOpenAtTheBench) {
+    Desk desk;
+    desk.start("alder-72", Use::Bench);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
+    grant(desk.workplace, TakeInHand{PartId{"BRG-T"}});
+    desk.panels.drafts.askedStep = StepId{"S08"};
+    desk.frames(2);
+    EXPECT_GE(desk.areaOf("line/Look at it").height, 59.5);
+}
+
+TEST(StepMarks, PartsThatComeBeforeAnotherAreNamed) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    EXPECT_THAT(partsBefore(hand.job(), PartId{"SR-CO"}), testing::Contains(PartId{"BRG-C"}));
+    hand.place("SR-CI");
+    hand.place("BRG-C");
+    EXPECT_THAT(partsBefore(hand.job(), PartId{"SR-CO"}), testing::Not(testing::Contains(PartId{"BRG-C"})));
+    EXPECT_THAT(partsBefore(hand.job(), PartId{"SR-TI"}), testing::IsEmpty());
+}
+
 TEST(LinePanel, ScrollsToTheEnd) {
     Desk desk;
     desk.start("alder-72", Use::Practise);

@@ -159,18 +159,6 @@ TEST(PartCard, ConfirmsWhatHoldsAndGoesOn) {
     EXPECT_NE(desk.job().inHand->text, "SR-CO");
 }
 
-TEST(PartCard, SeveralFindingsAreToldOneAfterTheOther) {
-    Desk desk;
-    holdSrCo(desk);
-    desk.at.point("SR-CO", Side::Compressor, 180.0);
-    desk.at.face("SR-CO", Side::Compressor);
-    desk.frame();
-    const std::size_t count = toldFindingsOf(desk.job(), seatOf(PartId{"SR-CO"})).size();
-    ASSERT_GE(count, 2U);
-    desk.click("card/finding 1 of " + std::to_string(count) + " →");
-    EXPECT_EQ(desk.panels.drafts.cardFinding, 1U);
-}
-
 TEST(TypedClock, TakesWhatPeopleType) {
     EXPECT_DOUBLE_EQ(typedClock("3:00")->value, 90.0);
     EXPECT_DOUBLE_EQ(typedClock(" 12 ")->value, 0.0);

@@ -1,6 +1,7 @@
 #include "tests/viewer/panels/desk.h"
 
 #include "viewer/dial/dial.h"
+#include "viewer/panels/card.h"
 
 #include <gtest/gtest.h>
 
@@ -33,12 +34,13 @@ const SeatId kSeat = seatOf(PartId{"SR-CO"});
 
 } // namespace
 
-TEST(Saying, ARingIsConfirmedInThreeTouches) {
+TEST(Saying, ARingInHandIsConfirmedInThreeTouches) {
     Desk desk;
     begin(desk);
     desk.click("compressor/seat-SR-CO");
     tapBareDial(desk, 90.0);
     desk.click("card/sharp");
+    desk.click("card/Done");
     const Seating* seating = desk.build().in(kSeat);
     ASSERT_TRUE(seating->confirmed);
     EXPECT_EQ(seating->confirmed->said, Confirmation::Said::Before);
@@ -56,6 +58,8 @@ TEST(Saying, NothingIsDemandedBeforeItIsSaid) {
     EXPECT_FALSE(demandShown(desk.job(), kSeat)) << "the face is not said yet";
     EXPECT_FALSE(desk.build().in(kSeat)->index);
     desk.click("card/sharp");
+    EXPECT_FALSE(demandShown(desk.job(), kSeat)) << "it may still be put right";
+    desk.click("card/Done");
     EXPECT_TRUE(demandShown(desk.job(), kSeat));
     EXPECT_EQ(dialStateOf(desk.job(), kSeat).sign, DialSign::Broken);
 }
@@ -68,6 +72,7 @@ TEST(Saying, TheDialIsReadAsThePersonSeesIt) {
     desk.click("compressor/seat-SR-CO");
     tapBareDial(desk, 90.0);
     desk.click("card/rounded");
+    desk.click("card/Done");
     EXPECT_NEAR(desk.build().in(kSeat)->index->from(Side::Compressor).value, 270.0, 1.5);
     EXPECT_EQ(desk.build().in(kSeat)->setIn, (View{Side::Compressor, Degrees{180.0}}));
 }
@@ -80,8 +85,63 @@ TEST(Saying, LookingFirstIsOneTouchAndRecorded) {
     EXPECT_TRUE(demandShown(desk.job(), kSeat));
     tapBareDial(desk, 90.0);
     desk.click("card/sharp");
+    desk.click("card/Done");
     ASSERT_TRUE(desk.build().in(kSeat)->confirmed);
     EXPECT_EQ(desk.build().in(kSeat)->confirmed->said, Confirmation::Said::After);
+}
+
+TEST(Saying, DoneIsNothingBeforeAllIsTapped) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    desk.click("card/Done");
+    tapBareDial(desk, 90.0);
+    desk.click("card/Done");
+    EXPECT_FALSE(desk.build().in(kSeat)->confirmed);
+    EXPECT_FALSE(desk.build().in(kSeat)->index);
+}
+
+TEST(Saying, AMistappedGapIsPutRightBeforeItIsSaid) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    tapBareDial(desk, 270.0);
+    tapBareDial(desk, 90.0);
+    const Degrees tapped = *desk.panels.drafts.gapSeen;
+    desk.type(">");
+    desk.type(",");
+    EXPECT_DOUBLE_EQ(desk.panels.drafts.gapSeen->value, tapped.value + 4.0);
+    desk.click("card/rounded");
+    desk.type("f");
+    desk.type("y");
+    ASSERT_TRUE(desk.build().in(kSeat)->confirmed);
+    EXPECT_NEAR(desk.build().in(kSeat)->index->from(Side::Compressor).value, 94.0, 1.5);
+    EXPECT_EQ(desk.build().in(kSeat)->referenceFaceLooks, Side::Turbine);
+}
+
+TEST(Saying, TellsBackWhatWasTapped) {
+    Desk desk;
+    begin(desk);
+    desk.click("compressor/seat-SR-CO");
+    EXPECT_EQ(saidWords(desk.job(), kSeat, desk.panels.drafts),
+              "Tap where you see the gap. Tap the face that you see. What is demanded comes after that.");
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    EXPECT_EQ(saidWords(desk.job(), kSeat, desk.panels.drafts),
+              "You see the gap to your right. You see the sharp face. Then press Done.");
+}
+
+// Square to the axis nobody reads minutes: there only bench words are offered.
+TEST(Saying, FromBesideOnlyBenchWordsAreTapped) {
+    Desk desk;
+    desk.start("alder-72", Use::Bench);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
+    desk.at.place("PR-T1");
+    desk.frames(2);
+    desk.click("turbine/seat-PR-T1");
+    tapBareDial(desk, 100.0);
+    ASSERT_TRUE(desk.panels.drafts.gapSeen);
+    EXPECT_DOUBLE_EQ(desk.panels.drafts.gapSeen->value, 90.0);
 }
 
 TEST(Saying, WhatCannotBeSeenFromHereIsNotSaid) {

@@ -4,7 +4,7 @@ namespace gapwise::test::names {
 
 // What the sessions press, by the names under which the window tells its targets. One place for all of them.
 constexpr const char* kShow = "opening/Show";
-constexpr const char* kAlder = "opening/Begin with an empty housing/alder-72";
+constexpr const char* kAlder = "opening/frame/alder-72";
 constexpr const char* kOnTheTray = "tray/SR-CO";
 constexpr const char* kItsSeat = "compressor/seat-SR-CO";
 constexpr const char* kCompressorDial = "compressor/dial";

@@ -9,6 +9,7 @@ namespace gapwise {
 namespace {
 
 using ::testing::ElementsAre;
+using ::testing::Field;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
@@ -111,7 +112,7 @@ TEST(Resume, AJobThatWasLeftIsOfferedButNotOpened) {
     EXPECT_THAT(beginWith(again, "", Use::Practise), IsEmpty());
     EXPECT_FALSE(again.job);
     EXPECT_FALSE(again.note);
-    EXPECT_THAT(again.offered.journals, ElementsAre(journal));
+    EXPECT_THAT(again.offered.jobs, ElementsAre(Field(&OfferedJob::journal, journal)));
     grant(again, ContinueJob{journal});
     ASSERT_TRUE(again.job);
     EXPECT_EQ(sheetOf(*again.job), sheet);
@@ -126,7 +127,8 @@ TEST(Resume, GoingToTheOpeningScreenLeavesAndOffersTheNewestFirst) {
     const std::filesystem::path second = hand.workplace.journal->file();
     grant(hand.workplace, ToOpening{});
     EXPECT_FALSE(hand.workplace.job);
-    EXPECT_THAT(hand.workplace.offered.journals, ElementsAre(second, first));
+    EXPECT_THAT(hand.workplace.offered.jobs,
+                ElementsAre(Field(&OfferedJob::journal, second), Field(&OfferedJob::journal, first)));
     Workplace again = startedAgain(hand);
     EXPECT_THAT(beginWith(again, "", Use::Practise), IsEmpty());
     EXPECT_FALSE(again.job);
@@ -137,7 +139,7 @@ TEST(Resume, AJournalThatCannotBeReadIsNotOffered) {
     {
         std::ofstream{hand.workplace.stateFolder / "1-foreign.journal"} << "not a journal\n";
     }
-    EXPECT_THAT(startedAgain(hand).offered.journals, IsEmpty());
+    EXPECT_THAT(startedAgain(hand).offered.jobs, IsEmpty());
 }
 
 TEST(Resume, AJournalThatIsGoneIsToldAtTheOpeningScreen) {
@@ -193,7 +195,7 @@ TEST(BeginWith, WhatCannotBeReadIsAnErrorThatNamesIt) {
         EXPECT_THAT(errors.front().where, HasSubstr(what));
     }
     EXPECT_FALSE(hand.workplace.job);
-    EXPECT_THAT(startedAgain(hand).offered.journals, SizeIs(0)) << "nothing was begun";
+    EXPECT_THAT(startedAgain(hand).offered.jobs, SizeIs(0)) << "nothing was begun";
 }
 
 TEST(Resume, AJobThatWasSavedOverItsOwnSheetIsNotDoneTwice) {

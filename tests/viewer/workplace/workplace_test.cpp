@@ -13,6 +13,7 @@ namespace {
 
 using ::testing::Contains;
 using ::testing::ElementsAre;
+using ::testing::Field;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
@@ -49,10 +50,11 @@ std::filesystem::path belowAFile(const AtHand& hand) {
 TEST(Workplace, OffersTheFramesAndTheSamples) {
     const AtHand hand;
     EXPECT_FALSE(hand.workplace.job);
-    EXPECT_THAT(hand.workplace.offered.frames, Contains("alder-72"));
+    EXPECT_THAT(hand.workplace.offered.frames, Contains(Field(&OfferedFrame::id, "alder-72")));
     EXPECT_THAT(hand.workplace.offered.samples,
-                Contains(hand.workplace.data.root / "builds" / "alder-72-good.build.json"));
-    EXPECT_THAT(hand.workplace.offered.journals, IsEmpty());
+                Contains(Field(&OfferedSample::file,
+                               hand.workplace.data.root / "builds" / "alder-72-good.build.json")));
+    EXPECT_THAT(hand.workplace.offered.jobs, IsEmpty());
 }
 
 TEST(Workplace, EveryWishButAStartIsNothingOnTheOpeningScreen) {
