@@ -12,6 +12,18 @@
 
 namespace gapwise {
 
+namespace {
+
+void onKey(GLFWwindow* window, int key, int scancode, int action, int mods) {
+    auto* taps = static_cast<KeyTaps*>(glfwGetWindowUserPointer(window));
+    if (taps && action == GLFW_PRESS)
+        taps->pressed(key);
+    if (!taps || action != GLFW_RELEASE || taps->mayRelease(key))
+        ImGui_ImplGlfw_KeyCallback(window, key, scancode, action, mods);
+}
+
+} // namespace
+
 Result<ImguiFrame> ImguiFrame::make(const GlfwWindow& window) {
     IMGUI_CHECKVERSION();
     ImGui::CreateContext();
@@ -27,15 +39,21 @@ Result<ImguiFrame> ImguiFrame::make(const GlfwWindow& window) {
     }
     applyStyle(scale);
     ImGui_ImplGlfw_InitForOpenGL(window.handle(), true);
+    glfwSetKeyCallback(window.handle(), onKey);
     ImGui_ImplOpenGL3_Init("#version 330 core");
     return ImguiFrame{window, *fonts, scale};
 }
 
 ImguiFrame::ImguiFrame(const GlfwWindow& window, Fonts fonts, double uiScale)
-    : window_{&window}, fonts_{fonts}, uiScale_{uiScale} {}
+    : window_{&window}, taps_{std::make_unique<KeyTaps>()}, fonts_{fonts}, uiScale_{uiScale} {
+    glfwSetWindowUserPointer(window.handle(), taps_.get());
+}
 
 ImguiFrame::ImguiFrame(ImguiFrame&& other) noexcept
-    : window_{std::exchange(other.window_, nullptr)}, fonts_{other.fonts_}, uiScale_{other.uiScale_} {}
+    : window_{std::exchange(other.window_, nullptr)},
+      taps_{std::move(other.taps_)},
+      fonts_{other.fonts_},
+      uiScale_{other.uiScale_} {}
 
 ImguiFrame::~ImguiFrame() {
     if (!window_)
@@ -52,9 +70,13 @@ PixelSize ImguiFrame::begin() {
     return window_->pixels();
 }
 
-void ImguiFrame::end() {
+bool ImguiFrame::end() {
     ImGui::Render();
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    const std::vector<int> released = taps_->seen();
+    for (const int key : released)
+        ImGui_ImplGlfw_KeyCallback(window_->handle(), key, 0, GLFW_RELEASE, 0);
+    return !released.empty();
 }
 
 void ImguiFrame::placeTexture(unsigned texture, const Area& area) {

@@ -3,7 +3,10 @@
 #include "geometry/base/result.h"
 #include "viewer/panels/panels.h"
 #include "viewer/window/glfw_window.h"
+#include "viewer/window/key_taps.h"
 #include "viewer/window/picture_view.h"
+
+#include <memory>
 
 namespace gapwise {
 
@@ -21,8 +24,9 @@ public:
 
     /// Begins a frame and gives the size of what is drawn into, in pixels.
     PixelSize begin();
-    /// Draws what was asked for since begin.
-    void end();
+    /// Draws what was asked for since begin. True when keys were let go in the meantime: another picture has
+    /// to see that.
+    bool end();
 
     /// The picture under all panels of this frame; rows of the texture run from the bottom.
     void placeTexture(unsigned texture, const Area& area);
@@ -36,6 +40,7 @@ public:
 private:
     ImguiFrame(const GlfwWindow& window, Fonts fonts, double uiScale);
     const GlfwWindow* window_ = nullptr; ///< Empty after a move.
+    std::unique_ptr<KeyTaps> taps_{};    ///< Known to the window by its place in memory.
     Fonts fonts_{};
     double uiScale_ = 1.0;
 };

@@ -80,7 +80,7 @@ private:
         glViewport(0, 0, pixels.width, pixels.height);
         glClearColor(0.949F, 0.953F, 0.941F, 1.0F);
         glClear(GL_COLOR_BUFFER_BIT);
-        imgui_.end();
+        settled_ = !imgui_.end() && settled_;
         window_.show();
         for (const Wish& wish : wishes)
             grant(workplace, wish);

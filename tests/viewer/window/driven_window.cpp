@@ -131,11 +131,9 @@ void DrivenWindow::key(const std::string& key) {
 }
 
 void DrivenWindow::chord(const std::string& modifier, const std::string& key) {
-    long before = pictures();
-    xdotool({"keydown", modifier, "keydown", key});
-    rest(before);
-    before = pictures();
-    xdotool({"keyup", key, "keyup", modifier});
+    const long before = pictures();
+    // As short as a foot switch taps: held down, the display would repeat the key and the window never rest.
+    xdotool({"key", "--delay", "0", modifier + "+" + key});
     rest(before);
 }
 
