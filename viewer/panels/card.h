@@ -18,11 +18,18 @@ Wish pointTo(const Job& job, const SeatId& seat, const View& view, Degrees seen)
 /// set.
 Wish turnOn(const Job& job, const SeatId& seat, const View& view, Degrees degrees);
 
-/// `3:00`, `3`, or `90deg`; nothing for anything else.
-std::optional<Degrees> typedClock(std::string_view text);
+/// A clock as a person typed it.
+struct TypedClock {
+    Degrees clock{0.0};
+    std::optional<Side> side{}; ///< Typed with it: seen from there with the inlet on top.
+};
+
+/// `3:00`, `3`, or `90deg`, and the side after it where one is meant: `3:00 turbine`, `3 c`, `9:30 from
+/// compressor`. Nothing for anything else.
+std::optional<TypedClock> typedClock(std::string_view text);
 
 /// A field for a clock: the clock when enter is pressed in it.
-std::optional<Degrees> clockField(const Area& area, const Surface& surface);
+std::optional<TypedClock> clockField(const Area& area, const Surface& surface);
 
 /// The places that the part on the tray may go into, as buttons.
 std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& area, const Surface& surface);

@@ -94,6 +94,31 @@ std::optional<Wish> smallTurns(const Job& job, const SeatId& seat, const Area& a
     return wish;
 }
 
+std::string_view trimmed(std::string_view text) {
+    while (text.starts_with(' '))
+        text.remove_prefix(1);
+    while (text.ends_with(' '))
+        text.remove_suffix(1);
+    return text;
+}
+
+/// What is typed after a clock.
+struct SideWords {
+    bool understood = true;
+    std::optional<Side> side{};
+};
+
+SideWords typedSide(std::string_view words) {
+    if (words.starts_with("from "))
+        words = trimmed(words.substr(5));
+    if (words.empty())
+        return {};
+    for (const Side side : {Side::Compressor, Side::Turbine})
+        if (nameOf(side).starts_with(words))
+            return {.side = side};
+    return {.understood = false};
+}
+
 } // namespace
 
 View viewMeant(const Job& job, ClockMeant meant) {
@@ -114,21 +139,21 @@ Wish turnOn(const Job& job, const SeatId& seat, const View& view, Degrees degree
     return Act{IndexTurned{seat, indexFor(job, seat, turned), view}};
 }
 
-std::optional<Degrees> typedClock(std::string_view text) {
-    while (!text.empty() && text.front() == ' ')
-        text.remove_prefix(1);
-    while (!text.empty() && text.back() == ' ')
-        text.remove_suffix(1);
+std::optional<TypedClock> typedClock(std::string_view text) {
+    text = trimmed(text);
+    const std::size_t end = text.find(' ');
+    const std::string number{text.substr(0, end)};
+    const SideWords after =
+        typedSide(end == std::string_view::npos ? std::string_view{} : trimmed(text.substr(end)));
     const bool hourOnly =
-        !text.empty() && text.size() <= 2 && text.find_first_not_of("0123456789") == std::string_view::npos;
-    const Result<Degrees> clock =
-        parseClockwise(hourOnly ? std::string{text} + ":00" : std::string{text}, "clock");
-    if (!clock)
+        !number.empty() && number.size() <= 2 && number.find_first_not_of("0123456789") == std::string::npos;
+    const Result<Degrees> clock = parseClockwise(hourOnly ? number + ":00" : number, "clock");
+    if (!clock || !after.understood)
         return std::nullopt;
-    return *clock;
+    return TypedClock{*clock, after.side};
 }
 
-std::optional<Degrees> clockField(const Area& area, const Surface& surface) {
+std::optional<TypedClock> clockField(const Area& area, const Surface& surface) {
     std::string& text = surface.drafts().clock;
     const double width = surface.px(88.0);
     ImGui::SetCursorScreenPos(
@@ -137,7 +162,7 @@ std::optional<Degrees> clockField(const Area& area, const Surface& surface) {
     surface.frame.targets.push_back({surface.frame.scope + "clock", {area.x, area.y, width, area.height}});
     const bool enter =
         ImGui::InputTextWithHint("##clock", "h:mm", &text, ImGuiInputTextFlags_EnterReturnsTrue);
-    const std::optional<Degrees> clock = typedClock(text);
+    const std::optional<TypedClock> clock = typedClock(text);
     const double pressWidth = std::max(surface.px(52.0), surface.bench ? surface.target : 0.0);
     const Area set{area.x + width + surface.px(6.0), area.y, pressWidth, area.height};
     const bool pressed = button(surface, set, "Set", {.enabled = clock.has_value()});
@@ -145,9 +170,9 @@ std::optional<Degrees> clockField(const Area& area, const Surface& surface) {
                      area.height};
     const bool wrong = !text.empty() && !clock;
     writeLine(words,
-              wrong           ? "not a clock: 3:00, 3 or 90deg"
+              wrong           ? "not a clock: 3:00, 90deg, 3:00 turbine"
               : surface.bench ? "or type it as you see it"
-                              : "or type a clock",
+                              : "or type it: 3:00, 3:00 turbine",
               {surface.fonts().small, wrong ? palette::kBroken : palette::kSoftInk});
     if (!clock || !(enter || pressed))
         return std::nullopt;
@@ -174,8 +199,10 @@ std::optional<Wish> clockColumn(const Job& job, const SeatId& seat, const Area& 
     std::optional<Wish> wish = quarters(job, seat, at(1), surface);
     if (const auto turned = smallTurns(job, seat, at(2), surface))
         wish = turned;
-    if (const auto typed = clockField(at(3), surface))
-        wish = pointTo(job, seat, viewMeant(job, surface.drafts().meant), *typed);
+    if (const auto typed = clockField(at(3), surface)) {
+        const View view = typed->side ? inletOnTop(*typed->side) : viewMeant(job, surface.drafts().meant);
+        wish = pointTo(job, seat, view, typed->clock);
+    }
     return wish;
 }
 

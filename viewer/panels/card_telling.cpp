@@ -21,18 +21,21 @@ public:
     Lines(double width, const Surface& surface) : width_{width}, space_{surface.px(5.0)} {}
 
     void add(const std::string& words, const Type& type) {
-        for (const std::string& line : linesOf(width_, words, type.font)) {
-            lines_.push_back({line, type, first_ ? space_ : 0.0});
-            first_ = false;
+        const std::vector<std::string> broken = linesOf(width_, words, type.font);
+        const double height = static_cast<double>(broken.size()) * lineHeightOf(type.font);
+        for (std::size_t i = 0; i < broken.size(); ++i) {
+            const bool first = i == 0;
+            lines_.push_back({.words = broken[i],
+                              .type = type,
+                              .above = first && lines_.size() > 0 ? space_ : 0.0,
+                              .paragraph = first ? height : 0.0});
         }
-        first_ = true;
     }
     std::vector<ToldLine> take() { return std::move(lines_); }
 
 private:
     double width_;
     double space_;
-    bool first_ = false; ///< The next line begins a paragraph below another.
     std::vector<ToldLine> lines_{};
 };
 
@@ -59,7 +62,9 @@ std::vector<ToldPage> pagesOf(const std::vector<const Finding*>& findings, const
         double used = 0.0;
         for (ToldLine& line : linesOfFinding(*findings[i], area.width, surface)) {
             const double height = lineHeightOf(line.type.font);
-            if (used + line.above + height > area.height + 1.0 && !pages.back().lines.empty()) {
+            const bool whole = line.paragraph > 0.0 && line.paragraph <= area.height + 1.0;
+            const double needed = line.above + (whole ? line.paragraph : height);
+            if (used + needed > area.height + 1.0 && !pages.back().lines.empty()) {
                 pages.push_back({.finding = i});
                 used = 0.0;
             }

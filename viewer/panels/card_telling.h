@@ -11,7 +11,9 @@ namespace gapwise {
 struct ToldLine {
     std::string words{};
     Type type{};
-    double above = 0.0; ///< Space before it, in pixels.
+    double above = 0.0;     ///< Space before it, in pixels.
+    double paragraph = 0.0; ///< Height of the lines that belong together from it on, itself among them; 0
+                            ///< within a paragraph.
 };
 
 /// A page of it: all of one finding, or as much as fits.
@@ -20,8 +22,8 @@ struct ToldPage {
     std::vector<ToldLine> lines{};
 };
 
-/// The findings as pages of `area`'s size: no word is ever cut off. What is wrong and why, which way to turn,
-/// the question, and what it matters.
+/// The findings as pages of `area`'s size: no word is ever cut off, and a paragraph that fits a page stays
+/// whole. What is wrong and why, which way to turn, the question, and why it matters.
 std::vector<ToldPage> pagesOf(const std::vector<const Finding*>& findings, const Area& area,
                               const Surface& surface);
 

@@ -65,7 +65,9 @@ void askToSay(const Job& job, const SeatId& seat, const Area& area, const Surfac
     if (!hasGap || top < area.y + used || !bareDialOf(job, seat).unseen.empty())
         return;
     if (const auto typed = clockField({area.x, top, area.width, height}, surface))
-        surface.drafts().gapSeen = typed;
+        surface.drafts().gapSeen =
+            typed->side ? seenIn(job.standingView(), Clock::seenFrom(*typed->side, typed->clock))
+                        : typed->clock;
 }
 
 /// What stands below the words, from left to right; only what can be done now.
@@ -163,13 +165,23 @@ private:
     std::string page_{};
 };
 
+std::string notSetWords(const Job& job, const SeatId& seat) {
+    const Seating* seating = job.state.build.in(seat);
+    const bool clockMissing = !seating->index && indexIsSet(job.frame, seating->part, seat);
+    const PartType* type = job.frame.typeOf(seating->part);
+    if (clockMissing)
+        return fmt::format("Set its {} first. It is judged when it is set down, not while it turns.",
+                           wordOf(type->index));
+    return "Now choose the face that you see. Then it is judged.";
+}
+
 /// What is told where nothing is broken or open.
 void drawElse(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
     switch (dialStateOf(job, seat).sign) {
     case DialSign::Holds: writeLines(area, holdsWords(job, seat), {surface.fonts().body}); break;
     case DialSign::Unsaid: askToSay(job, seat, area, surface); break;
     case DialSign::NotSet:
-        writeLines(area, "It is judged when it is set down.", {surface.fonts().body, palette::kSoftInk});
+        writeLines(area, notSetWords(job, seat), {surface.fonts().body, palette::kSoftInk});
         break;
     default: break;
     }

@@ -1,3 +1,4 @@
+#include "viewer/panels/bench_question.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/parts.h"
 
@@ -341,7 +342,8 @@ std::optional<Wish> endDialPanel(const Job& job, Side side, const Area& area, co
         if (const auto over = ringAt(dial, plan, ImGui::GetIO().MousePos, surface.px(14.0)))
             surface.frame.pointedAt = dial.rings[*over].part;
     drawDial(dial, job, plan, surface);
-    drawArrow(dial, plan, areas.dial.inset(-surface.px(14.0)), surface);
+    if (!asksWhichEnd(job))
+        drawArrow(dial, plan, areas.dial.inset(-surface.px(14.0)), surface);
     for (std::size_t i = 0; i < dial.rings.size() && !areas.legend.empty(); ++i) {
         const auto columns = static_cast<std::size_t>(areas.columns);
         const Area row{areas.legend.x, areas.legend.y + static_cast<double>(i / columns) * areas.rowHeight,

@@ -17,8 +17,7 @@ constexpr std::array<UseWords, 3> kUseWords{
     UseWords{
         .use = Use::Practise,
         .label = "Practise",
-        .what = "Place every part and turn every gap before the real job. Each is judged when you set it "
-                "down.",
+        .what = "Place every part and turn every gap; each is judged when you set it down.",
         .first = {"Begin with an empty housing of the frame you learn, or a sample to find what is wrong.",
                   "Take the first ring from the tray and tap its seat.",
                   "Turn its gap, choose the face you see, read what is said of it."}},

@@ -10,7 +10,16 @@ namespace gapwise {
 
 namespace {
 
+/// In practice a face is tried before it is told: what must be seen stays back until one was chosen.
+bool faceIsToBeTried(const Job& job, const Verdict& verdict) {
+    const auto* face = std::get_if<FaceCompared>(&verdict.compared);
+    const bool seated = job.state.build.in(seatOf(partsOf(*verdict.rule).front())) != nullptr;
+    return job.use == Use::Practise && face && seated && verdict.state == RuleState::Open && !face->actual;
+}
+
 bool mayTell(const Job& job, const Verdict& verdict) {
+    if (faceIsToBeTried(job, verdict))
+        return false;
     return std::ranges::all_of(partsOf(*verdict.rule), [&](const PartId& part) {
         const SeatId seat = seatOf(part);
         return !job.state.build.in(seat) || demandShown(job, seat);

@@ -69,6 +69,15 @@ TEST(CardTelling, NoWordIsCutOffHoweverLittleRoomThereIs) {
     }
 }
 
+TEST(CardTelling, AParagraphThatFitsAPageStaysWhole) {
+    Desk desk;
+    holdWrong(desk);
+    const Area area{0.0, 0.0, 390.0, 120.0};
+    const std::vector<const Finding*> findings = toldFindingsOf(desk.job(), kSrCo);
+    for (const ToldPage& page : pagesOf(findings, area, Surface{.frame = desk.panels}))
+        EXPECT_GT(page.lines.front().paragraph, 0.0) << page.lines.front().words;
+}
+
 TEST(CardTelling, TheQuestionAndWhatItMattersComeAfterTheWords) {
     Desk desk;
     desk.start("alder-72", Use::Practise);

@@ -137,6 +137,17 @@ TEST(PartCard, SaysWhichFaceMustBeVisibleAfterATry) {
     EXPECT_THAT(std::string{faces->test}, testing::HasSubstr("fingernail"));
 }
 
+TEST(PartCard, InPracticeAFaceIsTriedBeforeItIsTold) {
+    Desk desk;
+    holdSrCo(desk);
+    desk.at.point("SR-CO", Side::Compressor, 90.0);
+    const SeatId seat = seatOf(PartId{"SR-CO"});
+    EXPECT_TRUE(toldFindingsOf(desk.job(), seat).empty());
+    EXPECT_EQ(dialStateOf(desk.job(), seat).word, "face not set");
+    desk.at.face("SR-CO", Side::Compressor);
+    EXPECT_FALSE(toldFindingsOf(desk.job(), seat).empty());
+}
+
 TEST(PartCard, TakesOffAndPutsDown) {
     Desk desk;
     holdSrCo(desk);
@@ -160,13 +171,31 @@ TEST(PartCard, ConfirmsWhatHoldsAndGoesOn) {
 }
 
 TEST(TypedClock, TakesWhatPeopleType) {
-    EXPECT_DOUBLE_EQ(typedClock("3:00")->value, 90.0);
-    EXPECT_DOUBLE_EQ(typedClock(" 12 ")->value, 0.0);
-    EXPECT_DOUBLE_EQ(typedClock("90deg")->value, 90.0);
-    EXPECT_FALSE(typedClock(""));
-    EXPECT_FALSE(typedClock("13:00"));
-    EXPECT_FALSE(typedClock("left"));
-    EXPECT_FALSE(typedClock("99"));
+    EXPECT_DOUBLE_EQ(typedClock("3:00")->clock.value, 90.0);
+    EXPECT_DOUBLE_EQ(typedClock(" 12 ")->clock.value, 0.0);
+    EXPECT_DOUBLE_EQ(typedClock("90deg")->clock.value, 90.0);
+    EXPECT_FALSE(typedClock("3:00")->side);
+    for (const char* none : {"", " ", "13:00", "left", "99", "3:00 left", "3:00 3:00"})
+        EXPECT_FALSE(typedClock(none)) << none;
+}
+
+TEST(TypedClock, TakesTheSideWithIt) {
+    EXPECT_EQ(typedClock("3:00 turbine")->side, Side::Turbine);
+    EXPECT_EQ(typedClock("3 c")->side, Side::Compressor);
+    EXPECT_EQ(typedClock(" 9:30  from compressor ")->side, Side::Compressor);
+    EXPECT_DOUBLE_EQ(typedClock("9:30 from turbine")->clock.value, 285.0);
+}
+
+TEST(PartCard, ASideThatIsTypedGoesBeforeTheOneThatIsChosen) {
+    Desk desk;
+    holdSrCo(desk);
+    desk.click("card/from compressor");
+    desk.click("card/clock");
+    desk.type("3:00 turbine");
+    desk.key(ImGuiKey_Enter);
+    ASSERT_TRUE(seatingOf(desk, "SR-CO")->index);
+    EXPECT_DOUBLE_EQ(seatingOf(desk, "SR-CO")->index->from(Side::Turbine).value, 90.0);
+    EXPECT_EQ(seatingOf(desk, "SR-CO")->setIn, inletOnTop(Side::Turbine));
 }
 
 TEST(GapWords, SayAClockFromBothSidesAndOnTheBench) {

@@ -119,6 +119,20 @@ TEST(Saying, AMistappedGapIsPutRightBeforeItIsSaid) {
     EXPECT_EQ(desk.build().in(kSeat)->referenceFaceLooks, Side::Turbine);
 }
 
+// Drain away: 3:00 with the inlet on top is on the person's left. By the view formula θ_seen = φ + σθ.
+TEST(Saying, AClockTypedWithItsSideIsWhereItIsSeen) {
+    Desk desk;
+    begin(desk);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{0.0}), true});
+    desk.frame();
+    desk.click("compressor/seat-SR-CO");
+    desk.click("card/clock");
+    desk.type("3:00 compressor");
+    desk.key(ImGuiKey_Enter);
+    ASSERT_TRUE(desk.panels.drafts.gapSeen);
+    EXPECT_DOUBLE_EQ(desk.panels.drafts.gapSeen->value, 270.0);
+}
+
 TEST(Saying, TellsBackWhatWasTapped) {
     Desk desk;
     begin(desk);
