@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace gapwise {
 
@@ -35,6 +36,22 @@ std::vector<Slab> coverOf(const Frame& frame, const PartType& type, const Seat& 
     return slabsOf(type, seat, demandedFaceOf(frame, partMeantFor(seat.id)));
 }
 
+/// Radii where a part that goes in meets one that stands.
+struct Met {
+    double insideMm = 0.0;  ///< Of what stands.
+    double outsideMm = 0.0; ///< Of what goes in.
+};
+
+std::optional<Met> firstMet(const std::vector<Slab>& standing, const std::vector<Slab>& moving, Side from) {
+    for (const Slab& slab : standing) {
+        const auto met =
+            std::ranges::find_if(moving, [&](const Slab& own) { return inTheWay(slab, own, from); });
+        if (met != moving.end())
+            return Met{slab.radius.from, met->radius.to};
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const PartId& part,
@@ -52,17 +69,11 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
                               carries(*seat, standing.part) || carries(*place, part);
         if (together)
             continue;
-        for (const Slab& slab : coverOf(frame, *other, *place)) {
-            const auto met = std::ranges::find_if(
-                moving, [&](const Slab& own) { return inTheWay(slab, own, *seat->entersFrom); });
-            if (met == moving.end())
-                continue;
+        if (const auto met = firstMet(coverOf(frame, *other, *place), moving, *seat->entersFrom))
             blockers.push_back(
                 {standing.part,
                  fmt::format("{} is in the way: it is Ø{:.4g} inside, and {} is Ø{:.4g} outside",
-                             standing.part.text, 2.0 * slab.radius.from, part.text, 2.0 * met->radius.to)});
-            break;
-        }
+                             standing.part.text, 2.0 * met->insideMm, part.text, 2.0 * met->outsideMm)});
     }
     return blockers;
 }

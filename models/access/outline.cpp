@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace gapwise {
 
@@ -19,7 +20,7 @@ double largestRadiusOf(const Outline& outline) {
     return std::visit(
         Overloaded{[](const Diameter& d) { return std::max(d.atFrom, d.atTo) / 2.0; },
                    [](const QuarterEllipse& curve) { return std::max(curve.r0, curve.r0 + curve.r1); },
-                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / std::sqrt(3.0); }},
+                   [](const AcrossFlats& hexagon) { return hexagon.widthMm / std::numbers::sqrt3; }},
         outline);
 }
 

@@ -227,8 +227,8 @@ Result<Event> parseEvent(std::string_view line, std::string_view where) {
         if (name != kNames[i])
             continue;
         Event event = kMakers[i](fields);
-        if (fields.error())
-            return *fields.error();
+        if (const std::optional<Error>& error = fields.error())
+            return *error;
         return event;
     }
     return Error{.where = fmt::format("{}/event", where),

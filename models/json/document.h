@@ -13,7 +13,7 @@ namespace gapwise {
 
 /// Limits of every JSON document that is read. They lie far above what any frame or build needs and keep a
 /// hostile file from taking the memory or the stack.
-inline constexpr std::size_t kLargestDocumentBytes = 16U * 1024U * 1024U;
+inline constexpr std::size_t kLargestDocumentBytes = std::size_t{16} * 1024 * 1024;
 inline constexpr std::size_t kDeepestNesting = 64; ///< Objects and arrays inside each other.
 inline constexpr std::size_t kLongestText = 2048;  ///< Bytes of one text or one key.
 inline constexpr std::size_t kMostErrors = 200;    ///< Later ones are left out.
