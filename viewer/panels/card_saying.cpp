@@ -116,13 +116,14 @@ void sayGap(const Job& job, const SeatId& seat, const Area& area, const Surface&
                {surface.fonts().small, dial.unseen.empty() ? palette::kSoftInk : palette::kBroken});
 }
 
-/// The faces to tap.
-void sayFace(const Faces& faces, const Area& area, const Surface& surface) {
+/// The faces to tap, as bare as the dial: neither is chosen before one was said.
+void sayFace(const Faces& faces, bool wasSaid, const Area& area, const Surface& surface) {
     Drafts& drafts = surface.drafts();
     writeLine({area.x, area.y, area.width, surface.px(22.0)}, "The face that you see",
               {surface.fonts().strong});
     const Area pictures{area.x, area.y + surface.px(26.0), area.width, area.height - surface.px(80.0)};
-    const auto chosen = drafts.referenceFaceVisible ? drafts.referenceFaceVisible : faces.referenceVisible;
+    const auto before = wasSaid ? faces.referenceVisible : std::nullopt;
+    const auto chosen = drafts.referenceFaceVisible ? drafts.referenceFaceVisible : before;
     if (const auto tapped = facePictures(faces, chosen, pictures, surface))
         drafts.referenceFaceVisible = tapped;
     writeLines({area.x, pictures.bottom() + surface.px(4.0), area.width, surface.px(50.0)}, faces.test,
@@ -192,7 +193,8 @@ std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area
     if (hasGap)
         sayGap(job, seat, dial, surface);
     if (faces)
-        sayFace(*faces, {left, area.y, area.right() - left, area.height}, surface);
+        sayFace(*faces, seating->confirmed.has_value(), {left, area.y, area.right() - left, area.height},
+                surface);
     return std::nullopt;
 }
 
