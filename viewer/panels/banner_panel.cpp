@@ -72,22 +72,24 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
     return acts(job, buttons, surface);
 }
 
-/// Large words over the width, all else in a line below.
+/// Large words over the width; below them two lines: the job with what is to be heeded, and the notices.
 std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Area& inner,
                               const Surface& surface) {
     const double width = 4.0 * surface.target + surface.px(18.0);
     const Area buttons{inner.right() - width, inner.y, width, inner.height};
     const double free = buttons.x - inner.x - surface.px(12.0);
-    const Area upper{inner.x, inner.y, free, inner.height * 0.66};
-    const Area lower{inner.x, upper.bottom(), free, inner.height - upper.height};
+    const Area upper{inner.x, inner.y, free, surface.px(46.0)};
     writeLine(upper, words.fromFar, {surface.fonts().bench, palette::kBannerInk});
+    const double row = (inner.bottom() - upper.bottom()) / 2.0;
     const double each = surface.px(342.0);
-    const std::string left =
-        words.warning.empty() ? words.lying + " · " + words.job : "! " + words.warning + " · " + words.job;
-    writeLine({lower.x, lower.y, free - 2.0 * each - surface.px(12.0), lower.height}, left,
+    const Area left{inner.x, upper.bottom(), free - each - surface.px(12.0), row};
+    writeLine(left, words.job, {surface.fonts().small, palette::kBannerSoft});
+    const std::string heeded = words.warning.empty() ? words.lying : words.lying + " · ! " + words.warning;
+    writeLine({left.x, left.bottom(), left.width, row}, heeded,
               {surface.fonts().small, words.warning.empty() ? palette::kBannerSoft : palette::kNotice});
-    drawNotice(words, {lower.right() - 2.0 * each, lower.y, each - surface.px(6.0), lower.height}, surface);
-    drawPrevails({lower.right() - each, lower.y, each, lower.height}, surface);
+    const Area right{left.right() + surface.px(12.0), upper.bottom(), each, row};
+    drawNotice(words, right, surface);
+    drawPrevails({right.x, right.bottom(), each, row}, surface);
     return acts(job, buttons, surface);
 }
 

@@ -156,6 +156,8 @@ std::string saidWords(const Job& job, const SeatId& seat, const Drafts& drafts) 
     const std::optional<Faces> faces = facesOf(job, seat);
     const PartType* type = job.frame.typeOf(seating->part);
     std::string words;
+    if (!faces && !indexIsSet(job.frame, seating->part, seat))
+        return "It has no gap and no face to tell apart: look whether it is in its place.";
     if (indexIsSet(job.frame, seating->part, seat)) {
         const std::string index{wordOf(type->index)};
         words = drafts.gapSeen ? fmt::format("You see the {} {}. ", index,
@@ -184,7 +186,9 @@ std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area
     const std::optional<Faces> faces = facesOf(job, seat);
     if (!hasGap && !faces) {
         const Area place{area.x, area.middleY() - surface.target / 2.0, area.width * 0.6, surface.target};
-        if (button(surface, place, "It is in its place, fully home", {.leading = true}))
+        const bool told = seating->confirmed.has_value();
+        if (button(surface, place, "It is in its place, fully home",
+                   {.chosen = told, .leading = !told, .second = told ? "said" : ""}))
             return said(seat, drafts);
         return std::nullopt;
     }

@@ -23,7 +23,7 @@ struct Bands {
 Bands bandsOf(const LayoutFor& wanted) {
     if (!wanted.bench)
         return {};
-    return {.banner = 86.0,
+    return {.banner = 90.0,
             .looks = 128.0,
             .notices = wanted.cardOpen ? 0.0 : 60.0,
             .tray = 88.0,

@@ -145,6 +145,18 @@ TEST(Saying, TellsBackWhatWasTapped) {
               "You see the gap to your right. You see the sharp face. Then press Done.");
 }
 
+TEST(Saying, APartWithoutGapAndFaceIsSaidToBeInItsPlace) {
+    Desk desk;
+    desk.start("alder-72-pinned", Use::Bench);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
+    desk.at.place("PIN-T");
+    grant(desk.workplace, TakeInHand{PartId{"PIN-T"}});
+    desk.frames(2);
+    EXPECT_FALSE(desk.has("card/Done"));
+    desk.click("card/It is in its place, fully home");
+    EXPECT_TRUE(desk.build().of(PartId{"PIN-T"})->confirmed);
+}
+
 // Square to the axis nobody reads minutes: there only bench words are offered.
 TEST(Saying, FromBesideOnlyBenchWordsAreTapped) {
     Desk desk;
