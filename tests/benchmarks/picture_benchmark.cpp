@@ -12,6 +12,7 @@
 
 #include <chrono>
 #include <stdexcept>
+#include <utility>
 
 namespace {
 
@@ -54,56 +55,78 @@ std::size_t trianglesOf(const Scene& scene) {
     return count;
 }
 
-/// Milliseconds until the picture is wholly drawn.
-template <class Draw>
-double timeOf(const Draw& draw) {
+/// Milliseconds.
+template <class Work>
+double timed(const Work& work) {
     const auto start = std::chrono::steady_clock::now();
-    draw();
-    glFinish();
+    work();
     const std::chrono::duration<double, std::milli> taken = std::chrono::steady_clock::now() - start;
     return taken.count();
 }
 
-void measure(const Subject& subject) {
+/// Milliseconds until the picture is wholly drawn.
+template <class Draw>
+double timeOf(const Draw& draw) {
+    return timed([&] {
+        draw();
+        glFinish();
+    });
+}
+
+/// One way to draw the picture, and what it took each time.
+struct Way {
+    const char* what = "";
+    DrawStyle style{};
+    bool benchTop = true;
+    std::vector<double> ms{};
+};
+
+std::vector<Way> ways() {
+    const double lines = kSize.height / 900.0;
+    return {{.what = "as in the window while it moves", .style = {.samples = 1, .lineScale = lines}},
+            {.what = "  without shadow", .style = {.samples = 1, .lineScale = lines, .shadow = false}},
+            {.what = "  without bench top", .style = {.samples = 1, .lineScale = lines}, .benchTop = false},
+            {.what = "as in the window at rest", .style = {.samples = 2, .lineScale = lines}}};
+}
+
+/// In turns, so that all meet the same machine.
+void measure(Subject subject) {
     Renderer renderer = orThrow(Renderer::make());
     bench::PlainPass plain{kSize};
-    const auto withSamples = [&](int samples) {
-        return timeOf([&] {
-            orThrow(renderer.drawTexture({.scene = subject.scene,
-                                          .camera = subject.camera,
-                                          .size = kSize,
-                                          .style = {.samples = samples, .lineScale = kSize.height / 900.0}}));
-        });
-    };
+    std::vector<Way> all = ways();
     std::vector<double> plainMs;
-    std::vector<double> movingMs;
-    std::vector<double> restingMs;
+    const bool benchTop = subject.scene.ground.benchTop;
     for (int i = -1; i < kRounds; ++i) { // The first brings meshes and shaders to the driver.
-        const double one = timeOf([&] { plain.draw(subject.scene, subject.camera); });
-        const double two = withSamples(1);
-        const double three = withSamples(2);
-        if (i < 0)
-            continue;
-        plainMs.push_back(one);
-        movingMs.push_back(two);
-        restingMs.push_back(three);
+        const double least = timeOf([&] { plain.draw(subject.scene, subject.camera); });
+        if (i >= 0)
+            plainMs.push_back(least);
+        for (Way& way : all) {
+            subject.scene.ground.benchTop = benchTop && way.benchTop;
+            const Shot shot{
+                .scene = subject.scene, .camera = subject.camera, .size = kSize, .style = way.style};
+            const double taken = timeOf([&] { orThrow(renderer.drawTexture(shot)); });
+            if (i >= 0)
+                way.ms.push_back(taken);
+            else if (&way == &all.front())
+                fmt::print("  {:<34} {:6.1f} ms\n", "the first picture", taken);
+        }
     }
     const double least = bench::medianOf(plainMs);
-    const auto print = [&](const char* what, double ms) {
-        fmt::print("  {:<34} {:6.1f} ms, ratio {:.2f}\n", what, ms, ms / least);
-    };
-    print("one plain lit pass", least);
-    print("as in the window while it moves", bench::medianOf(movingMs));
-    print("as in the window at rest", bench::medianOf(restingMs));
+    fmt::print("  {:<34} {:6.1f} ms\n", "one plain lit pass", least);
+    for (const Way& way : all)
+        fmt::print("  {:<34} {:6.1f} ms, ratio {:.2f}\n", way.what, bench::medianOf(way.ms),
+                   bench::medianOf(way.ms) / least);
 }
 
 } // namespace
 
 int main() {
-    const Subject subject = pulledApart();
+    Subject subject;
+    fmt::print("frame, build, meshes and scene from disk {:.1f} ms\n",
+               timed([&] { subject = pulledApart(); }));
     const OffscreenContext context = orThrow(OffscreenContext::make());
     const auto* driver = reinterpret_cast<const char*>(glGetString(GL_RENDERER));
     fmt::print("alder-72-good pulled apart, {} × {}, {} triangles, median of {} rounds, {}\n", kSize.width,
                kSize.height, trianglesOf(subject.scene), kRounds, driver);
-    measure(subject);
+    measure(std::move(subject));
 }

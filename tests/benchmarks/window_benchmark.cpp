@@ -1,6 +1,7 @@
 #include "tests/benchmarks/median.h"
 #include "tests/viewer/command/run_program.h"
-#include "tests/viewer/window/driven_window.h"
+#include "tests/viewer/window/names.h"
+#include "tests/viewer/window/ring_on_dial.h"
 
 #include <fmt/format.h>
 
@@ -15,6 +16,7 @@ namespace {
 using namespace gapwise::test;
 
 constexpr int kStarts = 15;
+constexpr int kReleases = 9;
 constexpr std::chrono::seconds kIdle{10};
 
 /// Milliseconds from the start of a process until it says that its first picture stands.
@@ -76,6 +78,34 @@ void picturesWhileIdle(const std::string& build, const Display& display, const P
     fmt::print("pictures drawn in {} s of idling: {}\n", kIdle.count(), window.pictures() - before);
 }
 
+/// The ring is dragged to and fro between two wrong clocks; its findings are counted on the card once it is
+/// let go.
+void picturesToTheVerdict(const std::string& sheet, const Display& display, const Person& person) {
+    DrivenWindow window{display, person, {sheet}};
+    window.press(names::kItsSeat);
+    const Rectangle dial = window.areaOf(names::kCompressorDial);
+    std::vector<double> pictures;
+    double at = 90.0;
+    for (int i = 0; i < kReleases; ++i) {
+        const double to = i % 2 == 0 ? 220.0 : 160.0;
+        window.dragAndHold({onSrCo(dial, at), onSrCo(dial, (at + to) / 2.0), onSrCo(dial, to)});
+        at = to;
+        const long before = window.pictures();
+        long shown = 0;
+        std::jthread looking{[&](const std::stop_token& enough) {
+            while (shown == 0 && !enough.stop_requested())
+                shown = window.pictureShowing(names::kFindingOfSeveral);
+        }};
+        window.letGo();
+        looking.request_stop();
+        looking.join();
+        pictures.push_back(static_cast<double>(shown - before));
+    }
+    fmt::print(
+        "pictures from letting go to the verdict, median of {}: {:.0f} (the first takes the letting go)\n",
+        kReleases, gapwise::bench::medianOf(pictures));
+}
+
 } // namespace
 
 int main() {
@@ -85,4 +115,7 @@ int main() {
     const std::string build = GAPWISE_TEST_SHARE "/builds/alder-72-good.build.json";
     firstPictures(build, display, person);
     picturesWhileIdle(build, display, person);
+    const ScratchFolder other;
+    picturesToTheVerdict(other.write("ring.build.json", ringSheet()), display,
+                         {other.path("state"), other.path("")});
 }

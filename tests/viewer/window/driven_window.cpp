@@ -159,6 +159,15 @@ long DrivenWindow::pictures() const {
     return now.contains("pictures") ? now["pictures"].get<long>() : 0;
 }
 
+long DrivenWindow::pictureShowing(const std::string& beginning) const {
+    const nlohmann::json now = told();
+    if (now.contains("targets"))
+        for (const auto& [name, area] : now["targets"].items())
+            if (name.starts_with(beginning))
+                return now["pictures"].get<long>();
+    return 0;
+}
+
 void DrivenWindow::rest(long before) {
     long count = before;
     int looks = 0;

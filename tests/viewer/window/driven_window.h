@@ -77,6 +77,8 @@ public:
     void waitUntil(const std::string& what, const std::function<bool()>& so);
     /// Pictures drawn so far.
     long pictures() const;
+    /// The number of the newest picture, if something that begins so can be pressed in it; else 0.
+    long pictureShowing(const std::string& beginning) const;
     /// Waits until it has drawn more than `before` pictures and sleeps.
     void rest(long before);
 

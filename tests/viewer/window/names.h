@@ -13,6 +13,7 @@ constexpr const char* kClock = "card/clock";
 constexpr const char* kSet = "card/Set";
 constexpr const char* kRounded = "card/rounded";
 constexpr const char* kSharp = "card/sharp";
+constexpr const char* kFindingOfSeveral = "card/finding 1 of"; ///< How the name begins.
 constexpr const char* kUndo = "banner/Undo";
 constexpr const char* kRedo = "banner/Redo";
 constexpr const char* kFile = "banner/File …";

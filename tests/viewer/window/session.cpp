@@ -1,36 +1,15 @@
 #include "tests/viewer/window/session.h"
 
-#include <algorithm>
-#include <cmath>
-#include <numbers>
-
 namespace gapwise::test {
 
 DrivenWindow Session::open(const std::vector<std::string>& arguments) {
     return DrivenWindow{display_, person_, arguments};
 }
 
-std::string Session::sheetWithARing() const {
-    return scratch_.write("ring.build.json", R"({
-  "format": "gapwise.build/1", "frame": "alder-72",
-  "attitude": {"up": "compressor", "drain_deg": 180},
-  "seatings": [{"part": "SR-CO", "seat": "seat-SR-CO", "clock_deg": 90, "seen_from": "compressor",
-                "reference_face_looks": "compressor", "home": true}],
-  "steps_done": []
-})");
-}
-
 std::vector<nlohmann::json> Session::journal(DrivenWindow& window, std::size_t events) const {
     window.waitUntil("to keep " + std::to_string(events) + " events",
                      [&] { return journalOf(person_).size() >= events; });
     return journalOf(person_);
-}
-
-Point onSrCo(const Rectangle& dial, double clockwise) {
-    const double radius = std::min(dial.width, dial.height) / 2.0 * names::kSrCoShare;
-    const double angle = clockwise * std::numbers::pi / 180.0;
-    const Point middle = dial.middle();
-    return {middle.x + radius * std::sin(angle), middle.y - radius * std::cos(angle)};
 }
 
 } // namespace gapwise::test
