@@ -130,13 +130,6 @@ void DrivenWindow::key(const std::string& key) {
     rest(before);
 }
 
-void DrivenWindow::chord(const std::string& modifier, const std::string& key) {
-    const long before = pictures();
-    // As short as a foot switch taps: held down, the display would repeat the key and the window never rest.
-    xdotool({"key", "--delay", "0", modifier + "+" + key});
-    rest(before);
-}
-
 void DrivenWindow::type(const std::string& text) {
     const long before = pictures();
     xdotool({"type", "--delay", "40", text});

@@ -67,10 +67,7 @@ public:
     /// The same without letting go.
     void dragAndHold(const std::vector<Point>& way);
     void letGo();
-    /// A key that writes something, as xdotool names it: `f`, `period`.
-    void key(const std::string& key);
-    /// Two keys together, held until the window has drawn it: a press that is shorter than a picture is lost.
-    void chord(const std::string& modifier, const std::string& key);
+    void key(const std::string& key); ///< A short tap, as xdotool names it: `f`, `ctrl+z`.
     void type(const std::string& text);
 
     /// Waits until something is so; `what` is said when it never is.

@@ -90,12 +90,12 @@ TEST_F(Session, UndoAndRedoByButtonAndByKey) {
     window.press(names::kSharp);
     window.press(names::kUndo);
     window.press(names::kRedo);
-    window.chord("ctrl", "z");
-    window.chord("ctrl", "y");
+    window.key("ctrl+z");
+    window.key("ctrl+y");
     EXPECT_EQ(namesOf(journal(window, 5)), (Names{"faced", "undone", "redone", "undone", "redone"}));
     // Nothing is left to bring back: the button and the key are of no effect.
     window.press(names::kRedo);
-    window.chord("ctrl", "y");
+    window.key("ctrl+y");
     EXPECT_EQ(journalOf(person_).size(), 5U);
 }
 
@@ -109,7 +109,7 @@ TEST_F(Session, ASavedBuildSheetIsWhatTheCheckReads) {
     // The field for the path lies left of the button.
     const Rectangle save = window.areaOf(names::kSave);
     window.pressAt({save.x - save.width, save.middle().y});
-    window.chord("ctrl", "a");
+    window.key("ctrl+a");
     const std::string saved = scratch_.path("mended.build.json");
     window.type(saved);
     window.press(names::kSave);
