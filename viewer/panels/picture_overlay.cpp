@@ -26,6 +26,7 @@ LabelLook lookOf(PictureWord kind, const Fonts& fonts) {
     case PictureWord::NotKnown:
         return {.font = fonts.body, .colour = palette::kInk, .boxed = true, .sign = DialSign::NotSet};
     case PictureWord::Bench: return {.font = fonts.small, .colour = palette::kSoftInk};
+    case PictureWord::Seat: return {.font = fonts.strong, .colour = palette::kAccent};
     case PictureWord::Hour: return {.font = fonts.strong, .colour = palette::kAccent};
     case PictureWord::Part: break;
     }
@@ -94,6 +95,7 @@ void drawLine(const PictureLine& line, const Surface& surface) {
     };
     switch (line.kind) {
     case PictureLine::Kind::Dial: return stroke(palette::kAccent, 1.2);
+    case PictureLine::Kind::Seat: stroke(palette::kSheet, 6.0); return stroke(palette::kAccent, 3.0);
     case PictureLine::Kind::Window: return stroke(palette::kAccent, 4.5);
     case PictureLine::Kind::Gap: stroke(palette::kSheet, 5.0); return stroke(palette::kInk, 2.5);
     }

@@ -18,6 +18,7 @@ enum class PictureWord {
     Broken,   ///< In a box with a cross.
     NotKnown, ///< In a box with a question mark.
     Bench,    ///< What the bench says of itself.
+    Seat,     ///< The part that a seat is meant for.
     Hour      ///< On the dial at a ring.
 };
 
@@ -39,6 +40,7 @@ struct PictureLabel {
 struct PictureLine {
     enum class Kind {
         Dial,   ///< The circle round a ring and its hours.
+        Seat,   ///< Where the part in hand may be dropped.
         Window, ///< What a rule demands.
         Gap     ///< Where the index points.
     };

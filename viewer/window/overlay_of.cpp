@@ -40,6 +40,7 @@ public:
         addLabels();
         addBenchFront();
         addEndDial();
+        addSeatPlaces();
         addRingDial();
         return std::move(overlay_);
     }
@@ -94,7 +95,7 @@ private:
         const LabelExtent extent = extentOf(kind, words, panels_.fonts, panels_.uiScale);
         const Area box{middle.x - extent.width / 2.0, middle.y - extent.height / 2.0, extent.width,
                        extent.height};
-        if (kind != PictureWord::Bench || free(box))
+        if ((kind != PictureWord::Bench && kind != PictureWord::Seat) || free(box))
             overlay_.labels.push_back({.kind = kind, .words = std::move(words), .box = box});
     }
 
@@ -142,6 +143,21 @@ private:
         for (const Vec3& p : picture_.scene().points())
             radius = std::max(radius, std::hypot(p.x, p.y));
         return radius;
+    }
+
+    /// Where the part in hand could be dropped: a circle in each empty seat that takes it.
+    void addSeatPlaces() {
+        constexpr Degrees kBelow{150.0};
+        for (const SeatPlace& place : picture_.seatPlaces(job_)) {
+            std::vector<Vec3> circle;
+            for (int degree = 0; degree <= 360; degree += 4)
+                circle.push_back(place.at(Clock::seenFrom(Side::Compressor, Degrees{degree * 1.0})));
+            addLine(PictureLine::Kind::Seat, circle);
+            const PicturePlace at = placeOf(place.at(Clock::seenFrom(Side::Compressor, kBelow)));
+            const double aside = 10.0 * panels_.uiScale;
+            addWord(PictureWord::Seat, meantFor(job_.frame, place.seat).text,
+                    {at.x + 2.0 * aside, at.y + aside});
+        }
     }
 
     const DialRing* ringInHand(const EndDial& dial) const {

@@ -68,6 +68,22 @@ Standpoint lookTurned(const Job& job, const PictureMouse& mouse) {
     return next;
 }
 
+/// The part in hand goes where it was dropped, its index where the pointer was, if it has one to be set.
+Act placedAt(const Job& job, const SeatHit& hit) {
+    PartPlaced placed{.part = *job.inHand, .seat = hit.seat};
+    if (indexIsSet(job.frame, placed.part, hit.seat)) {
+        Build build = job.state.build;
+        build.seatings.push_back({.part = placed.part,
+                                  .seat = hit.seat,
+                                  .index = Clock::seenFrom(Side::Compressor, Degrees{0.0})});
+        const HousingClock top = housingClockOf(job.frame, build, hit.seat);
+        const Degrees carried = top.index ? top.index->from(Side::Compressor) : Degrees{0.0};
+        placed.index = hit.clock.turned(Side::Compressor, -carried);
+        placed.setIn = pictureViewOf(job.standpoint, job.attitude()).value_or(job.standingView());
+    }
+    return Act{placed};
+}
+
 /// The seated part in hand, which the picture is held close to.
 std::optional<PartId> closeToOf(const Job& job) {
     return seatingInHand(job) ? job.inHand : std::nullopt;
@@ -193,11 +209,22 @@ std::optional<Clock> PictureView::indexUnder(const Job& job, const PictureMouse&
     return at->turned(Side::Compressor, -carrier);
 }
 
+std::vector<SeatPlace> PictureView::seatPlaces(const Job& job) const {
+    if (!job.inHand || job.state.build.of(*job.inHand))
+        return {};
+    return seatPlacesFor(job.frame, job.state.build, scene_, *job.inHand);
+}
+
 void PictureView::press(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) {
     pressed_ = true;
     moved_ = false;
     pressedAt_ = {mouse.x, mouse.y};
     dragged_.reset();
+    if (const auto hit = seatAt(seatPlaces(job), camera_, size_, pressedAt_)) {
+        wishes.emplace_back(placedAt(job, *hit));
+        pressed_ = false;
+        return;
+    }
     const auto picked = pick(scene_, rayThrough(camera_, size_, mouse.x, mouse.y));
     if (!picked)
         return;

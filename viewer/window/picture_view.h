@@ -3,6 +3,7 @@
 #include "viewer/render/renderer.h"
 #include "viewer/scene/pick.h"
 #include "viewer/scene/scene_of.h"
+#include "viewer/scene/seat_places.h"
 #include "viewer/window/glide.h"
 #include "viewer/workplace/workplace.h"
 
@@ -53,6 +54,9 @@ public:
     const SceneCamera& camera() const { return camera_; }
     const PictureSize& size() const { return size_; }
     const Stance& stance() const { return stance_; }
+
+    /// The empty seats that could take the part in hand, while it lies on the tray.
+    std::vector<SeatPlace> seatPlaces(const Job& job) const;
 
     /// What the mouse asks for: a part taken in hand, a gap turned round the axis, a look turned or zoomed.
     std::vector<Wish> wishesOf(const Job& job, const PictureMouse& mouse);

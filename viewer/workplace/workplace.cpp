@@ -33,11 +33,23 @@ void refuse(Workplace& workplace, const Errors& errors) {
     workplace.note = Note{describeAll(errors), true};
 }
 
+void judge(Job& job, const Build& build) {
+    job.checked = checkBuild(
+        job.frame, build,
+        CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.standingView()});
+}
+
 void refresh(Job& job) {
     job.state = stateOf(job.frame, job.log);
-    job.checked = checkBuild(
-        job.frame, job.state.build,
-        CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.standingView()});
+    judge(job, job.state.build);
+}
+
+/// Before a class a gap is judged while it turns.
+void judgeTurning(Job& job) {
+    if (job.use != Use::Show || !job.turning)
+        return judge(job, job.state.build);
+    const IndexTurned turned{job.turning->seat, job.turning->index, job.standingView()};
+    judge(job, withEvent(job.frame, job.state.build, turned));
 }
 
 /// A new file in the state folder, named by the present moment.
@@ -67,6 +79,7 @@ Result<JournalHead> headOf(const StartJob& start) {
 
 Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     Job job;
+    job.head = head;
     std::filesystem::path frameFile = frameFileOf(data, head.frame);
     job.use = useNamed(head.use).value_or(Use::Practise);
     if (head.sheet.empty()) {
@@ -105,14 +118,7 @@ public:
         const Result<JournalHead> head = headOf(wish);
         if (!head)
             return refuse(workplace_, head.errors());
-        Result<Job> job = jobFrom(workplace_.data, *head);
-        if (!job)
-            return refuse(workplace_, job.errors());
-        Result<Journal> journal =
-            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), *head);
-        if (!journal)
-            return refuse(workplace_, journal.errors());
-        open(std::move(job).value(), std::move(journal).value());
+        begin(*head);
     }
 
     void operator()(const ContinueJob& wish) const {
@@ -150,11 +156,15 @@ public:
     void operator()(const Turning& wish) const {
         if (workplace_.job && workplace_.job->state.build.in(wish.seat))
             workplace_.job->turning = wish;
+        if (workplace_.job)
+            judgeTurning(*workplace_.job);
     }
 
     void operator()(const TurningLeft&) const {
         if (workplace_.job)
             workplace_.job->turning.reset();
+        if (workplace_.job)
+            judgeTurning(*workplace_.job);
     }
 
     void operator()(const LookFirst& wish) const {
@@ -182,18 +192,23 @@ public:
     void operator()(const SaveSheet& wish) const {
         if (!workplace_.job)
             return;
+        if (!mayWrite(wish.file))
+            return refuse(workplace_, {{.where = wish.file.string(),
+                                        .found = "a file that is there already",
+                                        .allowed = "another name, so that it is not written over"}});
         const Errors errors = writeBuildSheet(workplace_.job->state.build, workplace_.job->frame, wish.file);
         if (!errors.empty())
             return refuse(workplace_, errors);
         workplace_.job->name = wish.file.filename().string();
+        workplace_.job->savedTo = wish.file;
         workplace_.note = Note{fmt::format("Saved as {}", wish.file.string()), false};
     }
 
     void operator()(const StartAgain&) const {
         if (!workplace_.job)
             return;
-        const Job& job = *workplace_.job;
-        (*this)(StartJob{.frame = job.log.start.frame, .use = job.use});
+        const JournalHead head = workplace_.job->head; // The job goes when the next one comes.
+        begin(head);
     }
 
     void operator()(const ToOpening&) const {
@@ -204,6 +219,24 @@ public:
     void operator()(const DismissNote&) const { workplace_.note.reset(); }
 
 private:
+    void begin(const JournalHead& head) const {
+        Result<Job> job = jobFrom(workplace_.data, head);
+        if (!job)
+            return refuse(workplace_, job.errors());
+        Result<Journal> journal =
+            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), head);
+        if (!journal)
+            return refuse(workplace_, journal.errors());
+        open(std::move(job).value(), std::move(journal).value());
+    }
+
+    /// Over a file that is there a job is saved only when it came from it or was saved to it.
+    bool mayWrite(const std::filesystem::path& file) const {
+        std::error_code ignored;
+        const Job& job = *workplace_.job;
+        return !std::filesystem::exists(file, ignored) || file == job.savedTo || file == job.head.sheet;
+    }
+
     void open(Job job, Journal journal) const {
         refresh(job);
         const Standing standing{.journal = journal.file(), .standpoint = job.standpoint};
@@ -258,6 +291,8 @@ private:
             if (!record(FaceTurned{wish.seat, looks, view}))
                 return;
         }
+        if (!wish.gapSeen && !wish.referenceFaceVisible && !record(HomeStated{wish.seat, true}))
+            return;
         const auto said = job.state.lookedFirst.contains(wish.seat) ? Confirmation::Said::After
                                                                     : Confirmation::Said::Before;
         record(SeatingConfirmed{wish.seat, Confirmation{wish.by, said}});

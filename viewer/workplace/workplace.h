@@ -29,7 +29,9 @@ struct Job {
     Frame frame{};
     std::optional<Frame> sister{};
     Use use = Use::Practise;
-    std::string name{}; ///< Of the build sheet, or `unsaved`.
+    std::string name{};              ///< Of the build sheet, or `unsaved`.
+    JournalHead head{};              ///< What it began with.
+    std::filesystem::path savedTo{}; ///< The build sheet that it was last saved to; empty: none yet.
     Log log{};
     JobState state{};
     Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.

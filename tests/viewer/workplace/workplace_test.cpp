@@ -394,4 +394,57 @@ TEST(Use, HasOneNameEachWay) {
     EXPECT_FALSE(useNamed("exam"));
 }
 
+TEST(Workplace, AForeignFileIsNotWrittenOver) {
+    AtHand hand;
+    startWithARing(hand, Use::Practise);
+    const std::filesystem::path foreign = hand.workplace.stateFolder / "of-another.build.json";
+    std::ofstream{foreign} << "precious";
+    grant(hand.workplace, SaveSheet{foreign});
+    ASSERT_TRUE(hand.workplace.note);
+    EXPECT_TRUE(hand.workplace.note->refused);
+    EXPECT_THAT(hand.workplace.note->words, HasSubstr("is there already"));
+    EXPECT_EQ(std::filesystem::file_size(foreign), 8U);
+    const std::filesystem::path own = hand.workplace.stateFolder / "own.build.json";
+    for (int time = 0; time < 2; ++time) {
+        grant(hand.workplace, SaveSheet{own});
+        ASSERT_TRUE(hand.workplace.note);
+        EXPECT_FALSE(hand.workplace.note->refused) << hand.workplace.note->words;
+    }
+}
+
+TEST(Workplace, StartingAgainBeginsWithTheSameSheet) {
+    AtHand hand;
+    hand.startSheet("alder-72-good", Use::Practise);
+    const std::size_t seated = hand.build().seatings.size();
+    hand.act(PartTakenOff{seatOf(PartId{"PLATE"})});
+    grant(hand.workplace, StartAgain{});
+    EXPECT_EQ(hand.build().seatings.size(), seated);
+    EXPECT_EQ(hand.job().state.canUndo, 0U);
+}
+
+TEST(Workplace, WhatHasNeitherGapNorFaceIsSaidToBeFullyHome) {
+    AtHand hand;
+    hand.start("alder-72", Use::Bench);
+    hand.place("SPACER");
+    hand.act(HomeStated{seatOf(PartId{"SPACER"}), false});
+    grant(hand.workplace, SaySeen{.seat = seatOf(PartId{"SPACER"}), .by = "Ilka Dorn"});
+    const Seating* seating = hand.build().in(seatOf(PartId{"SPACER"}));
+    ASSERT_TRUE(seating);
+    EXPECT_EQ(seating->home, true);
+    EXPECT_TRUE(seating->confirmed);
+}
+
+TEST(Workplace, BeforeAClassAGapIsJudgedWhileItTurns) {
+    for (const auto& [use, live] : {std::pair{Use::Show, true}, std::pair{Use::Practise, false}}) {
+        AtHand hand;
+        hand.startSheet("birch-150-half-a-turn", use);
+        const auto broken = [&] { return hand.job().checked.count(RuleState::Broken); };
+        ASSERT_EQ(broken(), 1U);
+        grant(hand.workplace, Turning{kSrCo, Clock::seenFrom(Side::Compressor, Degrees{120.0})});
+        EXPECT_EQ(broken(), live ? 0U : 1U);
+        grant(hand.workplace, TurningLeft{});
+        EXPECT_EQ(broken(), 1U);
+    }
+}
+
 } // namespace gapwise
