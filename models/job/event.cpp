@@ -79,6 +79,11 @@ json fieldsOf(const Event& event) {
                               out["by"] = e.confirmation.by;
                               out["said"] =
                                   e.confirmation.said == Confirmation::Said::Before ? "before" : "after";
+                              if (e.index)
+                                  addClock(out, *e.index);
+                              addIf(out, "reference_face_looks", e.referenceFaceLooks, sideText);
+                              addIf(out, "home", e.home, [](bool home) { return home; });
+                              addIf(out, "set_in", e.setIn, viewJson);
                           },
                           [&](const LookedFirst& e) { out["seat"] = e.seat.text; },
                           [&](const HomeStated& e) {
@@ -178,6 +183,13 @@ SeatingConfirmed confirmedFrom(Fields& fields) {
     if (said != "before" && said != "after")
         fields.fail("said", "before or after");
     confirmed.confirmation.said = said == "after" ? Confirmation::Said::After : Confirmation::Said::Before;
+    if (fields.has("clock_deg"))
+        confirmed.index = fields.clock();
+    if (fields.has("reference_face_looks"))
+        confirmed.referenceFaceLooks = fields.side("reference_face_looks");
+    if (fields.has("home"))
+        confirmed.home = fields.truth("home");
+    confirmed.setIn = fields.setIn();
     return confirmed;
 }
 

@@ -48,10 +48,15 @@ struct FaceTurned {
     std::optional<View> setIn{};
 };
 
-/// Somebody said what he sees of the part in a seat: before the demand was shown, or after.
+/// Somebody said what he sees of the part in a seat, before the demand was shown or after: where the index
+/// points, which way the reference face looks, whether it is fully home.
 struct SeatingConfirmed {
     SeatId seat{};
     Confirmation confirmation{};
+    std::optional<Clock> index{};
+    std::optional<Side> referenceFaceLooks{};
+    std::optional<bool> home{};
+    std::optional<View> setIn{};
 };
 
 /// Somebody looked at the demand of a seat before saying what he sees there. Nothing takes that back.

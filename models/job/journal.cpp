@@ -9,6 +9,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <fcntl.h>
+#include <sys/file.h>
 #include <unistd.h>
 
 namespace gapwise {
@@ -20,6 +21,17 @@ constexpr const char* kBeginsWith = "begins_with";
 
 Error systemError(const std::filesystem::path& file, std::string allowed) {
     return Error{.where = file.string(), .found = std::strerror(errno), .allowed = std::move(allowed)};
+}
+
+/// One program at a time writes a journal. The system lets go of it when the program ends, however that is.
+bool taken(int descriptor) {
+    return ::flock(descriptor, LOCK_EX | LOCK_NB) == 0 || errno != EWOULDBLOCK;
+}
+
+Error heldElsewhere(const std::filesystem::path& file) {
+    return Error{.where = file.string(),
+                 .found = "a job that is open in another window",
+                 .allowed = "one window for a job: close the other, or begin another job"};
 }
 
 /// Writes a whole line and waits until it is on disk; what was half written is taken out again.
@@ -78,6 +90,8 @@ Result<Journal> Journal::create(const std::filesystem::path& file, const Journal
     if (descriptor < 0)
         return systemError(file, "a new file in a folder that can be written");
     Journal journal{file, descriptor};
+    if (!taken(descriptor))
+        return heldElsewhere(file);
     nlohmann::json line{{"format", kFormat}, {"frame", head.frame}, {"use", head.use}, {"sheet", head.sheet}};
     if (!head.sheetText.empty())
         line[kBeginsWith] = nlohmann::json::parse(head.sheetText, nullptr, false);
@@ -94,6 +108,8 @@ Result<Journal> Journal::reopen(const std::filesystem::path& file) {
     if (descriptor < 0)
         return systemError(file, "a journal that can be written");
     Journal journal{file, descriptor};
+    if (!taken(descriptor))
+        return heldElsewhere(file);
     const auto [whole, cutOff] = wholeLines(*text);
     if (cutOff && ::ftruncate(descriptor, static_cast<off_t>(whole.size())) != 0)
         return systemError(file, "a journal that can be written");

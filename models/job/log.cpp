@@ -41,6 +41,9 @@ public:
                         .home = true};
         seating.setIn = event.setIn;
         build_.seatings.push_back(std::move(seating));
+        if (event.index)
+            build_.seatings.back().index =
+                settledIndex(frame_, build_, {event.seat, *event.index, event.setIn});
     }
     void operator()(const PartTakenOff& event) const {
         std::erase_if(build_.seatings, [&](const Seating& seating) { return seating.seat == event.seat; });
@@ -59,8 +62,18 @@ public:
         }
     }
     void operator()(const SeatingConfirmed& event) const {
-        if (Seating* seating = seatingIn(build_, event.seat))
-            seating->confirmed = event.confirmation;
+        Seating* seating = seatingIn(build_, event.seat);
+        if (!seating)
+            return;
+        if (event.index)
+            seating->index = settledIndex(frame_, build_, {event.seat, *event.index, event.setIn});
+        if (event.referenceFaceLooks)
+            seating->referenceFaceLooks = event.referenceFaceLooks;
+        if (event.home)
+            seating->home = event.home;
+        if (event.index || event.referenceFaceLooks)
+            setAnew(*seating, event.setIn);
+        seating->confirmed = event.confirmation;
     }
     void operator()(const LookedFirst&) const {}
     void operator()(const HomeStated& event) const {

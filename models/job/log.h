@@ -38,7 +38,8 @@ JobState stateOf(const Frame& frame, const Log& log);
 /// back, is not among them.
 std::vector<const Event*> standingEvents(const Log& log);
 
-/// A bush that is set down within 5° of its pin falls onto it; every other part stays where it was set.
+/// A bush that is dropped, turned or seen within 5° of its pin falls onto it; every other part stays where it
+/// was set.
 Clock settledIndex(const Frame& frame, const Build& build, const IndexTurned& turned);
 
 } // namespace gapwise

@@ -1,6 +1,7 @@
 #include "viewer/scene/assembled_build.h"
 
 #include "geometry/base/overloaded.h"
+#include "models/access/outline.h"
 #include "models/check/check.h"
 #include "viewer/scene/explosion.h"
 
@@ -11,24 +12,6 @@ namespace gapwise {
 namespace {
 
 const Clock kTop = Clock::seenFrom(Side::Compressor, Degrees{0.0});
-
-Side sideToward(const Frame& frame, const FaceRule& rule) {
-    return std::visit(Overloaded{[](Side side) { return side; },
-                                 [&](const PartId& other) {
-                                     const Seat* own = frame.seat(seatOf(rule.part));
-                                     const Seat* toward = frame.seat(seatOf(other));
-                                     return own && toward && toward->zMm < own->zMm ? Side::Turbine
-                                                                                    : Side::Compressor;
-                                 }},
-                      rule.toward);
-}
-
-Side demandedFace(const Frame& frame, const PartId& part) {
-    for (const Rule& rule : frame.rules)
-        if (const auto* face = std::get_if<FaceRule>(&rule.demand); face && face->part == part)
-            return sideToward(frame, *face);
-    return Side::Compressor;
-}
 
 /// Fills a build clock by clock.
 class Assembler {
@@ -42,7 +25,7 @@ public:
                 build_.seatings.push_back({.part = part,
                                            .seat = seat.id,
                                            .index = seat.fixedIndex.value_or(kTop),
-                                           .referenceFaceLooks = demandedFace(frame, part),
+                                           .referenceFaceLooks = demandedFaceOf(frame, part),
                                            .home = true});
         }
     }

@@ -1,5 +1,7 @@
 #include "viewer/scene/scene_of.h"
 
+#include "models/access/outline.h"
+
 #include "viewer/scene/explosion.h"
 #include "viewer/scene/scene_labels.h"
 
@@ -47,7 +49,7 @@ public:
         const Clock meaningless = Clock::seenFrom(
             Side::Compressor, hasIndex ? seededAngle(seating.part, options_.seed) : Degrees{0.0});
         const Seated sits{.index = clock.index.value_or(meaningless),
-                          .referenceFaceLooks = seating.referenceFaceLooks.value_or(Side::Compressor),
+                          .referenceFaceLooks = seating.referenceFaceLooks.value_or(demandedFaceOf(frame_, partMeantFor(seating.seat))),
                           .stationMm = seat ? seat->zMm : 0.0};
         const bool known = (clock.index || !hasIndex) && (seating.referenceFaceLooks || !hasFace);
         return {.part = seating.part,

@@ -17,6 +17,7 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
+#include <future>
 #include <map>
 #include <utility>
 
@@ -34,6 +35,13 @@ struct Pictures {
     std::optional<PictureView> compressorEnd{};
     Meshes meshes{};
     FrameId loaded{};
+    Errors notLoaded{}; ///< Why the meshes of `loaded` could not be read; told once.
+
+    void keep(const FrameId& frame, Result<Meshes> read) {
+        loaded = frame;
+        notLoaded = read ? Errors{} : read.errors();
+        meshes = read ? std::move(read).value() : Meshes{};
+    }
 };
 
 /// What is drawn and counted while the window is open.
@@ -113,15 +121,12 @@ private:
 
     /// False when they cannot be read; the note then says why.
     bool loadMeshes(Workplace& workplace) {
-        const Job& job = *workplace.job;
-        if (pictures_.loaded == job.frame.id)
-            return !pictures_.meshes.empty();
-        pictures_.loaded = job.frame.id;
-        Result<Meshes> meshes = readMeshes(workplace.data, job.frame);
-        pictures_.meshes = meshes ? std::move(meshes).value() : Meshes{};
-        if (!meshes)
-            workplace.note = Note{describe(meshes.errors().front()), true};
-        return static_cast<bool>(meshes);
+        const Frame& frame = workplace.job->frame;
+        if (pictures_.loaded != frame.id)
+            pictures_.keep(frame.id, readMeshes(workplace.data, frame));
+        if (!pictures_.notLoaded.empty())
+            workplace.note = Note{describe(std::exchange(pictures_.notLoaded, {}).front()), true};
+        return !pictures_.meshes.empty();
     }
 
     static PictureView* made(std::optional<PictureView>& view) {
@@ -202,8 +207,14 @@ Outcome openWindow(const OpenRequest& request, const std::filesystem::path& prog
     if (!data)
         return failed(ExitStatus::CannotNow, data.errors());
     Workplace workplace = openWorkplace(*data, stateFolder());
-    if (Errors errors = beginWith(workplace, request.what, request.use); !errors.empty())
-        return failed(ExitStatus::BadInput, std::move(errors));
+    Result<Beginning> beginning = beginningOf(workplace, request.what, request.use);
+    if (!beginning)
+        return failed(ExitStatus::BadInput, beginning.errors());
+    // While the driver starts, the meshes are read.
+    std::future<Result<Meshes>> reading;
+    if (beginning->job)
+        reading = std::async(std::launch::async,
+                             [&data, &frame = beginning->job->frame] { return readMeshes(*data, frame); });
     Result<GlfwWindow> window = GlfwWindow::make(request.size, kLeastWindow);
     if (!window)
         return failed(ExitStatus::CannotNow, window.errors());
@@ -214,6 +225,9 @@ Outcome openWindow(const OpenRequest& request, const std::filesystem::path& prog
     if (!picture)
         return failed(ExitStatus::CannotNow, picture.errors());
     Pictures pictures{.main = std::move(picture).value()};
+    if (reading.valid())
+        pictures.keep(beginning->job->frame.id, reading.get());
+    begin(workplace, std::move(beginning).value());
     WindowLoop loop{window.value(), imgui.value(), pictures};
     loop.run(workplace, request);
     leave(workplace);

@@ -110,6 +110,17 @@ void listJobs(Workplace& workplace) {
     workplace.offered.asOf = std::chrono::system_clock::now();
 }
 
+/// The job that a journal holds.
+Result<Job> continued(const DataFolder& data, const std::filesystem::path& journal) {
+    Result<JournalContent> content = readJournal(journal);
+    if (!content)
+        return content.errors();
+    Result<Job> job = jobFrom(data, content->head);
+    if (job)
+        job.value().log.events = std::move(content.value().events);
+    return job;
+}
+
 class Grant {
 public:
     explicit Grant(Workplace& workplace) : workplace_{workplace} {}
@@ -122,17 +133,21 @@ public:
     }
 
     void operator()(const ContinueJob& wish) const {
-        const Result<JournalContent> content = readJournal(wish.journal);
-        if (!content)
-            return refuse(workplace_, content.errors());
-        Result<Job> job = jobFrom(workplace_.data, content->head);
+        Result<Job> job = continued(workplace_.data, wish.journal);
         if (!job)
             return refuse(workplace_, job.errors());
-        Result<Journal> journal = Journal::reopen(wish.journal);
+        begin(std::move(job).value(), wish.journal);
+    }
+
+    /// With a journal that is there already, or a new one where `file` is empty.
+    void begin(Job job, const std::filesystem::path& file) const {
+        Result<Journal> journal =
+            file.empty()
+                ? Journal::create(newJournalFile(workplace_.stateFolder, job.frame.id.text), job.head)
+                : Journal::reopen(file);
         if (!journal)
             return refuse(workplace_, journal.errors());
-        job.value().log.events = content->events;
-        open(std::move(job).value(), std::move(journal).value());
+        open(std::move(job), std::move(journal).value());
     }
 
     void operator()(const Act& wish) const {
@@ -223,11 +238,7 @@ private:
         Result<Job> job = jobFrom(workplace_.data, head);
         if (!job)
             return refuse(workplace_, job.errors());
-        Result<Journal> journal =
-            Journal::create(newJournalFile(workplace_.stateFolder, job->frame.id.text), head);
-        if (!journal)
-            return refuse(workplace_, journal.errors());
-        open(std::move(job).value(), std::move(journal).value());
+        begin(std::move(job).value(), {});
     }
 
     /// Over a file that is there a job is saved only when it came from it or was saved to it.
@@ -239,7 +250,8 @@ private:
 
     void open(Job job, Journal journal) const {
         refresh(job);
-        const Standing standing{.journal = journal.file(), .standpoint = job.standpoint};
+        const Standing standing{
+            .journal = journal.file(), .standpoint = job.standpoint, .inHand = job.inHand};
         if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), toText(standing)))
             return refuse(workplace_, {failed->error});
         workplace_.remembered = standing;
@@ -284,32 +296,38 @@ private:
     /// The gap as tapped and the face as pictured become the seating, then it is confirmed.
     void saySeen(Job& job, const SaySeen& wish) const {
         const View view = job.standingView();
-        if (wish.gapSeen && !record(IndexTurned{wish.seat, clockSeenIn(view, *wish.gapSeen), view}))
-            return;
-        if (wish.referenceFaceVisible) {
-            const Side looks = *wish.referenceFaceVisible ? view.side : opposite(view.side);
-            if (!record(FaceTurned{wish.seat, looks, view}))
-                return;
-        }
-        if (!wish.gapSeen && !wish.referenceFaceVisible && !record(HomeStated{wish.seat, true}))
-            return;
         const auto said = job.state.lookedFirst.contains(wish.seat) ? Confirmation::Said::After
                                                                     : Confirmation::Said::Before;
-        record(SeatingConfirmed{wish.seat, Confirmation{wish.by, said}});
+        SeatingConfirmed event{.seat = wish.seat, .confirmation = {wish.by, said}, .setIn = view};
+        if (wish.gapSeen)
+            event.index = clockSeenIn(view, *wish.gapSeen);
+        if (wish.referenceFaceVisible)
+            event.referenceFaceLooks = *wish.referenceFaceVisible ? view.side : opposite(view.side);
+        if (!wish.gapSeen && !wish.referenceFaceVisible)
+            event.home = true;
+        record(event);
     }
 
     Workplace& workplace_;
 };
 
-/// The job that was cut off, as it stood before the person.
-void goOn(Workplace& workplace, const Standing& standing) {
-    grant(workplace, ContinueJob{standing.journal});
-    if (!workplace.job)
-        return;
-    Job& job = *workplace.job;
-    if (standing.inHand && job.frame.part(*standing.inHand))
-        job.inHand = standing.inHand;
-    grant(workplace, LookAgain{standing.standpoint});
+/// The job that was cut off, as it stood before the person; nothing where none was.
+Beginning cutOffJob(const Workplace& workplace) {
+    const std::filesystem::path file = openJobFile(workplace.stateFolder);
+    std::error_code ignored;
+    const Result<std::string> text =
+        std::filesystem::exists(file, ignored) ? readText(file) : Result<std::string>{""};
+    const std::optional<Standing> standing = text ? standingIn(*text) : std::nullopt;
+    if (!standing)
+        return {};
+    Result<Job> job = continued(workplace.data, standing->journal);
+    if (!job)
+        return {.note = Note{describeAll(job.errors()), true}};
+    Job& stood = job.value();
+    stood.standpoint = standing->standpoint;
+    if (standing->inHand && stood.frame.part(*standing->inHand))
+        stood.inHand = standing->inHand;
+    return {.job = std::move(job).value(), .journal = standing->journal};
 }
 
 } // namespace
@@ -344,15 +362,9 @@ Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& sta
     return workplace;
 }
 
-Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
-    if (what.empty()) {
-        const std::filesystem::path cutOff = openJobFile(workplace.stateFolder);
-        const Result<std::string> text =
-            std::filesystem::exists(cutOff) ? readText(cutOff) : Result<std::string>{""};
-        if (const auto standing = text ? standingIn(*text) : std::nullopt)
-            goOn(workplace, *standing);
-        return {};
-    }
+Result<Beginning> beginningOf(const Workplace& workplace, const std::string& what, Use use) {
+    if (what.empty())
+        return cutOffJob(workplace);
     const Result<DocumentKind> kind = documentKind(workplace.data, what);
     if (!kind)
         return kind.errors();
@@ -364,10 +376,23 @@ Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
     const Result<JournalHead> head = headOf(start);
     if (!head)
         return head.errors();
-    const Result<Job> readable = jobFrom(workplace.data, *head);
-    if (!readable)
-        return readable.errors();
-    grant(workplace, start);
+    Result<Job> job = jobFrom(workplace.data, *head);
+    if (!job)
+        return job.errors();
+    return Beginning{.job = std::move(job).value()};
+}
+
+void begin(Workplace& workplace, Beginning beginning) {
+    workplace.note = beginning.note;
+    if (beginning.job)
+        Grant{workplace}.begin(std::move(*beginning.job), beginning.journal);
+}
+
+Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
+    Result<Beginning> beginning = beginningOf(workplace, what, use);
+    if (!beginning)
+        return beginning.errors();
+    begin(workplace, std::move(beginning).value());
     return {};
 }
 

@@ -64,6 +64,17 @@ struct Workplace {
 /// A workplace with the opening screen and its lists. Journals that cannot be read are left out.
 Workplace openWorkplace(const DataFolder& data, const std::filesystem::path& stateFolder);
 
+/// What the program begins with, made ready but not begun: nothing is written yet.
+struct Beginning {
+    std::optional<Job> job{};        ///< Nothing: the opening screen.
+    std::filesystem::path journal{}; ///< Of the job that goes on; empty: a new one.
+    std::optional<Note> note{};      ///< Why the job that was cut off cannot go on.
+};
+
+/// The two halves of `beginWith`, so that a window can be made between them: without one, no job is begun.
+Result<Beginning> beginningOf(const Workplace& workplace, const std::string& what, Use use);
+void begin(Workplace& workplace, Beginning beginning);
+
 /// Opens a frame (id or path) or a build sheet for a use; with nothing named, goes on with the job that the
 /// program was cut off from, or stays at the opening screen.
 Errors beginWith(Workplace& workplace, const std::string& what, Use use);

@@ -45,6 +45,8 @@ std::vector<Event> oneOfEach() {
             IndexTurned{seat, clock, std::nullopt},
             FaceTurned{seat, Side::Compressor, view},
             SeatingConfirmed{seat, {.by = "Ilka \"I.\" Dorn", .said = Confirmation::Said::After}},
+            SeatingConfirmed{
+                seat, {.by = "Ilka", .said = Confirmation::Said::Before}, clock, Side::Turbine, true, view},
             LookedFirst{seat},
             HomeStated{seat, false},
             RotorTurned{Degrees{12.25}},
@@ -142,6 +144,16 @@ TEST_F(JournalTest, AForeignFileAndAFileThatIsThereAreRefused) {
     EXPECT_FALSE(readJournal(file()));
     EXPECT_FALSE(Journal::create(file(), {.frame = "alder-72", .use = "show", .sheet = ""}));
     EXPECT_FALSE(readJournal(folder_));
+}
+
+TEST_F(JournalTest, OneProgramAtATimeWritesIt) {
+    std::optional<Journal> first{Journal::create(file(), {.frame = "alder-72"}).value()};
+    const Result<Journal> second = Journal::reopen(file());
+    ASSERT_FALSE(second);
+    EXPECT_THAT(second.errors()[0].found, HasSubstr("open in another window"));
+    EXPECT_TRUE(readJournal(file())) << "it may be read meanwhile";
+    first.reset();
+    EXPECT_TRUE(Journal::reopen(file()));
 }
 
 } // namespace gapwise

@@ -66,6 +66,8 @@ TEST(Log, ABushWithinFiveDegreesFallsOntoItsPin) {
     build = withEvent(frame, build, placing("BUSH"));
     const SeatId bush{"seat-BUSH"};
     EXPECT_DOUBLE_EQ(clockIn(withEvent(frame, build, turning(bush, 175.0)), bush), 180.0);
+    const SeatingConfirmed seen{.seat = bush, .index = Clock::seenFrom(Side::Compressor, Degrees{183.0})};
+    EXPECT_DOUBLE_EQ(clockIn(withEvent(frame, build, seen), bush), 180.0);
     EXPECT_DOUBLE_EQ(clockIn(withEvent(frame, build, turning(bush, 174.9)), bush), 174.9);
 }
 
@@ -162,6 +164,23 @@ TEST(Log, UndoThenRedoRestoresTheBuildAfterAnyRandomWalk) {
         there.events.emplace_back(Redone{});
         EXPECT_TRUE(sameSeatings(stateOf(frame, there).build, stateOf(frame, log).build)) << "after " << i;
     }
+}
+
+TEST(Log, WhatIsSaidOfASeatingIsOneAct) {
+    const Frame frame = bench::smallFrame();
+    Log log;
+    log.events = {placing("SR-C"), SeatingConfirmed{.seat = kSrC,
+                                                    .confirmation = {.by = "Ilka Dorn"},
+                                                    .index = Clock::seenFrom(Side::Turbine, Degrees{90.0}),
+                                                    .referenceFaceLooks = Side::Turbine}};
+    const JobState said = stateOf(frame, log);
+    EXPECT_DOUBLE_EQ(clockIn(said.build, kSrC), 270.0);
+    EXPECT_EQ(said.build.in(kSrC)->referenceFaceLooks, Side::Turbine);
+    ASSERT_TRUE(said.build.in(kSrC)->confirmed);
+    log.events.emplace_back(Undone{});
+    const JobState back = stateOf(frame, log);
+    EXPECT_FALSE(back.build.in(kSrC)->index);
+    EXPECT_FALSE(back.build.in(kSrC)->confirmed);
 }
 
 } // namespace gapwise

@@ -2,6 +2,8 @@
 
 #include <gmock/gmock.h>
 
+#include <filesystem>
+
 namespace gapwise::test {
 
 namespace {
@@ -35,6 +37,12 @@ TEST(NoWindow, NoDisplayAtAllIsSaidAndTheStatusIsThree) {
     EXPECT_EQ(ended.status, 3);
     EXPECT_THAT(ended.err, HasSubstr("DISPLAY"));
     EXPECT_THAT(ended.out, IsEmpty());
+}
+
+TEST(NoWindow, NoJobIsBegunWhereNoWindowOpens) {
+    const ScratchFolder scratch;
+    EXPECT_EQ(openOn("", scratch).status, 3);
+    EXPECT_FALSE(std::filesystem::exists(scratch.path("state/gapwise")));
 }
 
 TEST(NoWindow, ADisplayThatIsNotThereIsSaidAndTheStatusIsThree) {

@@ -277,7 +277,7 @@ TEST(Workplace, WhatIsSeenIsReadInTheViewOfThePerson) {
     ASSERT_TRUE(seating.confirmed);
     EXPECT_EQ(seating.confirmed->by, "Ilka Dorn");
     EXPECT_EQ(seating.confirmed->said, Confirmation::Said::Before);
-    EXPECT_THAT(namesIn(hand), ElementsAre("attitude", "placed", "turned", "faced", "confirmed"));
+    EXPECT_THAT(namesIn(hand), ElementsAre("attitude", "placed", "confirmed"));
 }
 
 TEST(Workplace, WhatIsSaidAfterLookingFirstSaysSo) {
