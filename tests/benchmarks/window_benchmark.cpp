@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include <array>
 #include <chrono>
 #include <fcntl.h>
 #include <stdexcept>
@@ -21,8 +22,8 @@ constexpr std::chrono::seconds kIdle{10};
 
 /// Milliseconds from the start of a process until it says that its first picture stands.
 double firstPictureOf(const std::vector<std::string>& words, const Display& display, const Person& person) {
-    int ends[2] = {-1, -1};
-    if (pipe2(ends, O_CLOEXEC) != 0)
+    std::array<int, 2> ends{-1, -1};
+    if (pipe2(ends.data(), O_CLOEXEC) != 0)
         throw std::runtime_error("no pipe");
     const auto start = std::chrono::steady_clock::now();
     const ChildProcess program{{.words = words,

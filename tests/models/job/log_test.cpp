@@ -151,7 +151,7 @@ TEST(Log, UndoThenRedoRestoresTheBuildAfterAnyRandomWalk) {
                                          StepUndone{StepId{"S1"}},
                                          Undone{},
                                          Redone{}};
-        const Event event = choices[random() % choices.size()];
+        const Event& event = choices[random() % choices.size()];
         const JobState before = stateOf(frame, log);
         if (!refusalOf(frame, before, event).empty())
             continue;
