@@ -58,7 +58,7 @@ std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& 
                                 const Surface& surface) {
     std::optional<Wish> wish;
     const double heading = surface.px(24.0);
-    writeLine({area.x, area.y, area.width, heading}, "Where does it go? Tap a seat here or on a dial.",
+    writeLine({area.x, area.y, area.width, heading}, "Where does it go? Tap a seat here, on a dial or in the picture.",
               {surface.fonts().strong});
     double top = area.y + heading + surface.px(2.0);
     for (const std::string& warning : warningsBefore(job, part)) {

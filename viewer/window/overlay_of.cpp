@@ -81,7 +81,7 @@ private:
     /// Close to a part and onto an end, that end is what one sees: its name would lie in the way.
     bool closeUpAlongTheShaft() const {
         constexpr double kAlong = 0.7;
-        return seatingInHand(job_) && std::abs(picture_.camera().camera.forward().z) > kAlong;
+        return job_.inHand && std::abs(picture_.camera().camera.forward().z) > kAlong;
     }
 
     bool free(const Area& box) const {

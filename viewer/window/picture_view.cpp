@@ -84,11 +84,6 @@ Act placedAt(const Job& job, const SeatHit& hit) {
     return Act{placed};
 }
 
-/// The seated part in hand, which the picture is held close to.
-std::optional<PartId> closeToOf(const Job& job) {
-    return seatingInHand(job) ? job.inHand : std::nullopt;
-}
-
 double radiusOf(const SceneItem& item) {
     double radius = 0.0;
     for (const Vec3& p : item.mesh->body.faces.positions)
@@ -96,22 +91,28 @@ double radiusOf(const SceneItem& item) {
     return radius;
 }
 
-/// What must be inside the picture: everything, or the part in hand with a good deal of what is around it.
-std::vector<Vec3> framedPoints(const Scene& scene, const std::optional<PartId>& closeTo) {
+/// What must be inside the picture: everything, or the part in hand with a good deal of what is around it;
+/// while it lies on the tray, the seats that could take it.
+std::vector<Vec3> framedPoints(const Scene& scene, const std::vector<SeatPlace>& closeTo) {
     constexpr double kAround = 2.0; // In radii of the part.
     const std::vector<Vec3> all = scene.points();
-    const SceneItem* item = closeTo ? scene.item(*closeTo) : nullptr;
-    if (!item || all.empty())
-        return all;
-    const double reach = kAround * radiusOf(*item);
     double widest = 0.0;
     for (const Vec3& p : all)
         widest = std::max(widest, std::hypot(p.x, p.y));
-    if (reach > widest)
-        return all;
-    const double z = item->drawnPose().shift.z;
-    return {{-reach, -reach, z}, {reach, -reach, z},    {-reach, reach, z},
-            {reach, reach, z},   {0.0, 0.0, z - reach}, {0.0, 0.0, z + reach}};
+    std::vector<Vec3> framed;
+    for (const SeatPlace& place : closeTo) {
+        const double reach = kAround * place.radiusMm;
+        const double z = place.zMm;
+        if (reach > widest)
+            return all;
+        framed.insert(framed.end(), {{-reach, -reach, z},
+                                     {reach, -reach, z},
+                                     {-reach, reach, z},
+                                     {reach, reach, z},
+                                     {0.0, 0.0, z - reach},
+                                     {0.0, 0.0, z + reach}});
+    }
+    return framed.empty() || all.empty() ? all : framed;
 }
 
 /// A parallel camera that is held close to a part steps back until everything lies before it: nothing else
@@ -160,8 +161,7 @@ void PictureView::makeScene(const PictureOf& wanted, const Meshes& meshes) {
 
 Result<PictureView::Drawn> PictureView::draw(const PictureOf& wanted, const Meshes& meshes) {
     const Attitude attitude = wanted.job.attitude();
-    const std::optional<PartId> closeTo = closeToOf(wanted.job);
-    stance_ = glide_.at({wanted.standpoint, attitude, closeTo, wanted.seconds});
+    stance_ = glide_.at({wanted.standpoint, attitude, wanted.job.inHand, wanted.seconds});
     const std::string sceneKey = sceneKeyOf(wanted, stance_);
     const std::string pictureKey = sceneKey + lookKeyOf(wanted, stance_);
     const bool same = pictureKey == pictureKey_ && !glide_.moving();
@@ -171,7 +171,7 @@ Result<PictureView::Drawn> PictureView::draw(const PictureOf& wanted, const Mesh
     }
     if (sceneKey != sceneKey_)
         makeScene(wanted, meshes);
-    const std::vector<Vec3> points = framedPoints(scene_, closeTo);
+    const std::vector<Vec3> points = framedPoints(scene_, closeTo(wanted.job));
     if (points.empty())
         return Error{
             .where = "picture", .found = "nothing to draw", .allowed = "meshes of the frame's parts"};
@@ -207,6 +207,16 @@ std::optional<Clock> PictureView::indexUnder(const Job& job, const PictureMouse&
     const Clock& own = job.turning && job.turning->seat == seating.seat ? job.turning->index : *seating.index;
     const Degrees carrier = now.index->from(Side::Compressor) - own.from(Side::Compressor);
     return at->turned(Side::Compressor, -carrier);
+}
+
+std::vector<SeatPlace> PictureView::closeTo(const Job& job) const {
+    const Seating* seating = seatingInHand(job);
+    if (!seating)
+        return seatPlaces(job);
+    const SceneItem* item = scene_.item(seating->part);
+    if (!item)
+        return {};
+    return {{seating->seat, item->drawnPose().shift.z, radiusOf(*item)}};
 }
 
 std::vector<SeatPlace> PictureView::seatPlaces(const Job& job) const {

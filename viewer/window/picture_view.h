@@ -68,6 +68,8 @@ private:
     /// Where the index of the part in a seat would point if it were under the mouse, relative to what carries
     /// it.
     std::optional<Clock> indexUnder(const Job& job, const PictureMouse& mouse, const Seating& seating) const;
+    /// Where the part in hand sits, or could sit: what the picture is held close to.
+    std::vector<SeatPlace> closeTo(const Job& job) const;
     void press(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
     void release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
 
