@@ -18,16 +18,7 @@ std::string degreesText(Degrees angle) {
 
 std::string indexWord(const Frame& frame, const PartId& part) {
     const PartType* type = frame.typeOf(part);
-    switch (type ? type->index : IndexKind::None) {
-    case IndexKind::Gap: return "gap";
-    case IndexKind::Notch: return "notch";
-    case IndexKind::TopMark: return "TOP mark";
-    case IndexKind::Opening: return "opening";
-    case IndexKind::Arrow: return "arrow";
-    case IndexKind::MatchMark: return "match mark";
-    case IndexKind::None: break;
-    }
-    return "index";
+    return std::string{wordOf(type ? type->index : IndexKind::None)};
 }
 
 /// Where the drain was in a view, for the one who set the part in it.

@@ -70,4 +70,17 @@ const Step* hidingStepOf(const Frame& frame, const SeatId& seat) {
     return found == frame.steps.end() ? nullptr : &*found;
 }
 
+std::string_view wordOf(IndexKind index) {
+    switch (index) {
+    case IndexKind::Gap: return "gap";
+    case IndexKind::Notch: return "notch";
+    case IndexKind::TopMark: return "TOP mark";
+    case IndexKind::Opening: return "opening";
+    case IndexKind::Arrow: return "arrow";
+    case IndexKind::MatchMark: return "match mark";
+    case IndexKind::None: break;
+    }
+    return "index";
+}
+
 } // namespace gapwise

@@ -7,12 +7,16 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gapwise {
 
 /// What a part's index is: what its clock speaks of.
 enum class IndexKind { None, Gap, Notch, TopMark, Opening, Arrow, MatchMark };
+
+/// As it stands in a sentence: `gap`, `notch`, `TOP mark`; `index` for a part that has none.
+std::string_view wordOf(IndexKind index);
 
 /// How a part type's reference face is told from the other one. `None`: both faces are alike.
 enum class FaceKind { None, Rounded, Marked, EndMark, Running, Chamfered, Dished };

@@ -111,19 +111,6 @@ Counts countsOf(const Job& job) {
     return counts;
 }
 
-std::string_view wordOf(IndexKind index) {
-    switch (index) {
-    case IndexKind::Gap: return "gap";
-    case IndexKind::Notch: return "notch";
-    case IndexKind::TopMark: return "TOP mark";
-    case IndexKind::Opening: return "opening";
-    case IndexKind::Arrow: return "arrow";
-    case IndexKind::MatchMark: return "match mark";
-    case IndexKind::None: break;
-    }
-    return "index";
-}
-
 std::optional<GapWords> gapWordsOf(const Job& job, const SeatId& seatId) {
     const Build build = shownBuildOf(job);
     const Seating* seating = build.in(seatId);

@@ -22,9 +22,6 @@ struct Counts {
 };
 Counts countsOf(const Job& job);
 
-/// `gap`, `notch`, `TOP mark`, …
-std::string_view wordOf(IndexKind index);
-
 /// Where the index of the part in a seat points, in words.
 struct GapWords {
     std::string own{};   ///< `3:00 from the compressor side`, from the end its part goes in.

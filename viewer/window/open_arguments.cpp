@@ -1,6 +1,10 @@
 #include "viewer/window/open_arguments.h"
 
+#include "viewer/window/parse_words.h"
+
 #include <CLI/CLI.hpp>
+
+#include <utility>
 
 namespace gapwise {
 
@@ -42,15 +46,8 @@ std::variant<OpenRequest, Outcome> parseOpenArguments(const std::vector<std::str
     bool json = false;
     describeOptions(app, request, use);
     app.add_flag("--json", json, "Print errors as JSON too");
-    try {
-        app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});
-    } catch (const CLI::CallForHelp&) {
-        return Outcome{.text = app.help()};
-    } catch (const CLI::ParseError& error) {
-        return misused(kCommand, {{.where = "arguments",
-                                   .found = error.what(),
-                                   .allowed = std::string{"see "} + kCommand + " --help"}});
-    }
+    if (std::optional<Outcome> outcome = parseWords(app, arguments, kCommand))
+        return std::move(*outcome);
     request.use = useNamed(use).value_or(request.use);
     return request;
 }

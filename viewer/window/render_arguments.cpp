@@ -1,6 +1,10 @@
 #include "viewer/window/render_arguments.h"
 
+#include "viewer/window/parse_words.h"
+
 #include <CLI/CLI.hpp>
+
+#include <utility>
 
 namespace gapwise {
 
@@ -44,15 +48,8 @@ std::variant<RenderRequest, Outcome> parseRenderArguments(const std::vector<std:
     RenderRequest request;
     bool json = false;
     describeOptions(app, request, json);
-    try {
-        app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});
-    } catch (const CLI::CallForHelp&) {
-        return Outcome{.text = app.help()};
-    } catch (const CLI::ParseError& error) {
-        return misused(kCommand, {{.where = "arguments",
-                                   .found = error.what(),
-                                   .allowed = std::string{"see "} + kCommand + " --help"}});
-    }
+    if (std::optional<Outcome> outcome = parseWords(app, arguments, kCommand))
+        return std::move(*outcome);
     return request;
 }
 
