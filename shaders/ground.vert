@@ -12,4 +12,5 @@ void main() {
     place = vec2(gl_VertexID & 1, gl_VertexID >> 1);
     vec2 xz = uField.xy + place * uField.zw;
     gl_Position = uProjection * uView * uAxes * vec4(xz.x, uGround, xz.y, 1.0);
+    gl_Position.z = gl_Position.w; // Behind everything.
 }

@@ -83,9 +83,9 @@ struct Way {
 
 std::vector<Way> ways() {
     const double lines = kSize.height / 900.0;
-    return {{.what = "as in the window while it moves", .style = {.samples = 1, .lineScale = lines}},
-            {.what = "  without shadow", .style = {.samples = 1, .lineScale = lines, .shadow = false}},
-            {.what = "  without bench top", .style = {.samples = 1, .lineScale = lines}, .benchTop = false},
+    return {{.what = "as in the window while it moves", .style = {.lineScale = lines, .coarse = true}},
+            {.what = "  without shadow", .style = {.lineScale = lines, .shadow = false, .coarse = true}},
+            {.what = "  without bench top", .style = {.lineScale = lines, .coarse = true}, .benchTop = false},
             {.what = "as in the window at rest", .style = {.samples = 2, .lineScale = lines}}};
 }
 

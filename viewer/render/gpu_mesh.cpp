@@ -74,8 +74,19 @@ GpuLines linesOf(const EdgeLines& edges) {
     glBindBuffer(GL_ARRAY_BUFFER, lines.ends.name());
     upload(GL_ARRAY_BUFFER, ends);
     describePairs(1U);
+    lines.thin = gl::VertexArray::make();
+    glBindVertexArray(lines.thin.name());
+    glEnableVertexAttribArray(0U);
+    glVertexAttribPointer(0U, kFloatsPerPoint, GL_FLOAT, GL_FALSE, 0, nullptr);
     glBindVertexArray(0U);
     return lines;
+}
+
+/// Nothing but the origin for a mesh without corners.
+Bounds boundsOfDrawn(const DrawnMesh& mesh) {
+    std::vector<Vec3> corners = mesh.body.faces.positions;
+    corners.insert(corners.end(), mesh.caps.positions.begin(), mesh.caps.positions.end());
+    return corners.empty() ? Bounds{} : boundsOf(corners);
 }
 
 } // namespace
@@ -95,12 +106,20 @@ void GpuLines::draw() const {
     glDrawArraysInstanced(GL_TRIANGLE_STRIP, 0, kCorners, count);
 }
 
+void GpuLines::drawThin() const {
+    if (count == 0)
+        return;
+    glBindVertexArray(thin.name());
+    glDrawArrays(GL_LINES, 0, 2 * count);
+}
+
 const GpuMesh& GpuMeshes::of(const std::shared_ptr<const DrawnMesh>& mesh) {
     const auto found = kept_.find(mesh.get());
     if (found != kept_.end() && !found->second.source.expired())
         return found->second.mesh;
     Kept kept{.source = mesh,
-              .mesh = {.body = facesOf(mesh->body.faces),
+              .mesh = {.bounds = boundsOfDrawn(*mesh),
+                       .body = facesOf(mesh->body.faces),
                        .caps = facesOf(mesh->caps),
                        .edges = linesOf(mesh->body.edges),
                        .cutOutline = linesOf(mesh->cutOutline)}};

@@ -18,16 +18,19 @@ struct GpuFaces {
     void draw() const;
 };
 
-/// Line pieces on the GPU, one instance each: start at location 0, end at 1.
+/// Line pieces on the GPU.
 struct GpuLines {
-    gl::VertexArray array{};
+    gl::VertexArray array{}; ///< One instance a piece: start at location 0, end at 1.
+    gl::VertexArray thin{};  ///< Two corners a piece, at location 0.
     gl::Buffer ends{};
     int count = 0;
 
     void draw() const;
+    void drawThin() const; ///< As the driver's own lines.
 };
 
 struct GpuMesh {
+    Bounds bounds{}; ///< Of body and cut faces, in the part's own axes.
     GpuFaces body{};
     GpuFaces caps{};
     GpuLines edges{};

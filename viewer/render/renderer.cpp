@@ -1,7 +1,8 @@
 #include "viewer/render/renderer.h"
 
-#include "viewer/render/scene_pass.h"
-#include "viewer/render/target.h"
+#include "viewer/render/coarse_pass.h"
+#include "viewer/render/finish_pass.h"
+#include "viewer/render/part_look.h"
 
 #include <epoxy/gl.h>
 
@@ -15,10 +16,6 @@ namespace {
 
 /// Pieces of a large picture are at most this wide and high: a piece of samples then fits in little memory.
 constexpr int kPiecePixels = 2048;
-
-float f(double value) {
-    return static_cast<float>(value);
-}
 
 PictureArea whole(const PictureSize& size) {
     return {.width = static_cast<double>(size.width), .height = static_cast<double>(size.height)};
@@ -45,52 +42,52 @@ void readPiece(Image& image, const PictureArea& inner, const PictureArea& drawn)
 /// Everything that lives on the GPU.
 class Renderer::Parts {
 public:
-    Parts(ScenePass scene, ShadowPass shadow, ShaderProgram finish)
-        : scene_{std::move(scene)},
-          shadow_{std::move(shadow)},
-          finish_{std::move(finish)},
-          array_{gl::VertexArray::make()} {}
+    struct Passes {
+        GroundPass ground;
+        LinePass lines;
+        ScenePass scene;
+        FinishPass finish;
+        CoarsePass coarse;
+    };
+    explicit Parts(Passes passes) : passes_{std::move(passes)} {}
 
-    /// The shadow is the same for all pieces of one picture.
+    static Result<Passes> makePasses() {
+        auto ground = GroundPass::make();
+        if (!ground)
+            return ground.errors();
+        auto lines = LinePass::make();
+        if (!lines)
+            return lines.errors();
+        auto scene = ScenePass::make();
+        if (!scene)
+            return scene.errors();
+        auto finish = FinishPass::make();
+        if (!finish)
+            return finish.errors();
+        auto coarse = CoarsePass::make();
+        if (!coarse)
+            return coarse.errors();
+        return Passes{std::move(ground).value(), std::move(lines).value(), std::move(scene).value(),
+                      std::move(finish).value(), std::move(coarse).value()};
+    }
+
+    /// The ground is the same for all pieces of one picture.
     Result<Piece> startShot(const Shot& shot) {
         meshes_.sweep();
-        Piece piece{.area = whole(shot.size)};
-        // From the side the ground is a line, from below there is none.
-        constexpr double kLowestEye = 0.05;
-        if (shot.style.shadow &&
-            dot(shot.camera.camera.forward(), shot.scene.ground.axes.yAxis) < -kLowestEye)
-            piece.shadow = shadowFieldOf(shot.scene);
-        if (piece.shadow) {
-            const auto texture = shadow_.draw(shot.scene, *piece.shadow, meshes_);
-            if (!texture)
-                return texture.errors();
-            piece.shadowTexture = *texture;
-        }
-        return piece;
+        const auto ground = passes_.ground.lay(shot, meshes_);
+        if (!ground)
+            return ground.errors();
+        return Piece{.area = whole(shot.size), .ground = *ground};
     }
 
     /// Draws one piece and leaves it bound for reading; its texture.
     Result<unsigned> drawPiece(const Shot& shot, const Piece& piece) {
         const int width = static_cast<int>(piece.area.width);
         const int height = static_cast<int>(piece.area.height);
-        const int samples = shot.style.samples;
-        if (samples_.width != width * samples || samples_.height != height * samples) {
-            samples_ = {}; // The old one makes room first.
-            auto made = makeSampleTarget(width * samples, height * samples);
-            if (!made)
-                return made.errors();
-            samples_ = std::move(made).value();
-        }
-        if (picture_.width != width || picture_.height != height) {
-            picture_ = {};
-            auto made = makeColourTarget(width, height, ColourFormat::Picture);
-            if (!made)
-                return made.errors();
-            picture_ = std::move(made).value();
-        }
-        glBindFramebuffer(GL_FRAMEBUFFER, samples_.frame.name());
-        scene_.draw(shot, piece, meshes_);
-        finish(shot);
+        if (auto fault = preparePicture(width, height))
+            return *fault;
+        if (auto fault = shot.style.coarse ? drawCoarse(shot, piece) : drawFine(shot, piece))
+            return *fault;
         if (glGetError() == GL_OUT_OF_MEMORY)
             return Error{.where = "OpenGL", .found = "out of memory", .allowed = "a smaller picture"};
         return picture_.colour.name();
@@ -99,40 +96,43 @@ public:
     int pieceLimit = kPiecePixels;
 
 private:
-    void finish(const Shot& shot) {
-        glBindFramebuffer(GL_FRAMEBUFFER, picture_.frame.name());
-        glViewport(0, 0, picture_.width, picture_.height);
-        glDisable(GL_DEPTH_TEST);
-        const std::array<unsigned, 3> textures{samples_.colour.name(), samples_.kind.name(),
-                                               samples_.depth.name()};
-        for (unsigned unit = 0; unit < textures.size(); ++unit) {
-            glActiveTexture(GL_TEXTURE0 + unit);
-            glBindTexture(GL_TEXTURE_2D, textures[unit]);
-        }
-        glActiveTexture(GL_TEXTURE0);
-        const SceneCamera& camera = shot.camera;
-        const double reach = outlineWidth(shot.style) * shot.style.samples / 2.0;
-        const double mmPerSample = camera.heightMm / shot.size.height / shot.style.samples;
-        const Colour& ink = shot.style.ink;
-        finish_.use();
-        finish_.set("uColour", 0);
-        finish_.set("uKind", 1);
-        finish_.set("uDepth", 2);
-        finish_.set("uSamples", shot.style.samples);
-        finish_.set("uReach", f(std::max(1.0, reach)));
-        finish_.set("uInk", std::array<float, 4>{f(ink.red), f(ink.green), f(ink.blue), 0.85F});
-        finish_.set("uNearFar", std::array<float, 2>{f(camera.nearMm), f(camera.farMm)});
-        finish_.set("uParallel", camera.projection == Projection::Parallel ? 1 : 0);
-        finish_.set("uJump", f(6.0 * mmPerSample * std::max(1.0, reach)));
-        finish_.assertReady();
-        glBindVertexArray(array_.name());
-        glDrawArrays(GL_TRIANGLES, 0, 3);
+    std::optional<Error> preparePicture(int width, int height) {
+        if (picture_.width == width && picture_.height == height)
+            return std::nullopt;
+        picture_ = {}; // The old one makes room first.
+        auto made = makeColourTarget(width, height, ColourFormat::Picture);
+        if (!made)
+            return made.errors().front();
+        picture_ = std::move(made).value();
+        return std::nullopt;
     }
 
-    ScenePass scene_;
-    ShadowPass shadow_;
-    ShaderProgram finish_;
-    gl::VertexArray array_;
+    std::optional<Error> drawCoarse(const Shot& shot, const Piece& piece) {
+        if (!picture_.depth)
+            if (auto fault = giveDepth(picture_))
+                return fault;
+        glBindFramebuffer(GL_FRAMEBUFFER, picture_.frame.name());
+        passes_.coarse.draw(shot, piece, {passes_.ground, passes_.lines, meshes_});
+        return std::nullopt;
+    }
+
+    std::optional<Error> drawFine(const Shot& shot, const Piece& piece) {
+        const int width = picture_.width * shot.style.samples;
+        const int height = picture_.height * shot.style.samples;
+        if (samples_.width != width || samples_.height != height) {
+            samples_ = {}; // The old one makes room first.
+            auto made = makeSampleTarget(width, height);
+            if (!made)
+                return made.errors().front();
+            samples_ = std::move(made).value();
+        }
+        glBindFramebuffer(GL_FRAMEBUFFER, samples_.frame.name());
+        passes_.scene.draw(shot, piece, {passes_.ground, passes_.lines, meshes_});
+        passes_.finish.draw(shot, piece, samples_, picture_, meshes_);
+        return std::nullopt;
+    }
+
+    Passes passes_;
     GpuMeshes meshes_{};
     SampleTarget samples_{};
     ColourTarget picture_{};
@@ -144,17 +144,10 @@ Renderer& Renderer::operator=(Renderer&&) noexcept = default;
 Renderer::~Renderer() = default;
 
 Result<Renderer> Renderer::make() {
-    auto scene = ScenePass::make();
-    if (!scene)
-        return scene.errors();
-    auto shadow = ShadowPass::make();
-    if (!shadow)
-        return shadow.errors();
-    auto finish = ShaderProgram::make("fullscreen.vert", "finish.frag");
-    if (!finish)
-        return finish.errors();
-    return Renderer{std::make_unique<Parts>(std::move(scene).value(), std::move(shadow).value(),
-                                            std::move(finish).value())};
+    auto passes = Parts::makePasses();
+    if (!passes)
+        return passes.errors();
+    return Renderer{std::make_unique<Parts>(std::move(passes).value())};
 }
 
 int Renderer::largestTexture(int samples) const {

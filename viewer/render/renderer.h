@@ -12,9 +12,12 @@ namespace gapwise {
 struct DrawStyle {
     Colour paper{0.957, 0.949, 0.925}; ///< The ground that everything stands on, corner to corner.
     Colour ink{0.122, 0.165, 0.200};   ///< Edges and outlines.
-    int samples = 2;                   ///< Along each side of a pixel, 1 to 4: 1 while something moves.
+    int samples = 2;                   ///< Along each side of a pixel, 1 to 4.
     double lineScale = 1.0;            ///< 1 in a picture 900 pixels high.
     bool shadow = true;
+    /// For while something moves: the same colours in a fraction of the time, one sample a pixel, thin edges
+    /// and no outlines.
+    bool coarse = false;
 };
 
 /// What is drawn, and from where.

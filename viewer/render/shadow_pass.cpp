@@ -8,7 +8,8 @@ namespace gapwise {
 
 namespace {
 
-constexpr int kShadowPixels = 256;
+constexpr int kFinePixels = 256;
+constexpr int kCoarsePixels = 128;
 
 } // namespace
 
@@ -40,11 +41,11 @@ Result<ShadowPass> ShadowPass::make() {
     return ShadowPass{std::move(heights).value(), std::move(blur).value()};
 }
 
-std::optional<Error> ShadowPass::makeTargets() {
-    for (ColourTarget* target : {&sharp_, &soft_}) {
+std::optional<Error> ShadowPass::makeTargets(Field& field, int pixels) {
+    for (ColourTarget* target : {&field.sharp, &field.soft}) {
         if (target->frame)
             continue;
-        auto made = makeColourTarget(kShadowPixels, kShadowPixels, ColourFormat::Shade);
+        auto made = makeColourTarget(pixels, pixels, ColourFormat::Shade);
         if (!made)
             return made.errors().front();
         *target = std::move(made).value();
@@ -53,8 +54,6 @@ std::optional<Error> ShadowPass::makeTargets() {
 }
 
 void ShadowPass::drawHeights(const Scene& scene, const ShadowField& field, GpuMeshes& meshes) {
-    glBindFramebuffer(GL_FRAMEBUFFER, sharp_.frame.name());
-    glViewport(0, 0, kShadowPixels, kShadowPixels);
     glDisable(GL_DEPTH_TEST);
     glDisable(GL_CULL_FACE);
     // The deepest shade wins: what hangs lowest.
@@ -87,17 +86,25 @@ void ShadowPass::blurFromTo(const ColourTarget& from, const ColourTarget& to, st
     glDrawArrays(GL_TRIANGLES, 0, 3);
 }
 
-Result<unsigned> ShadowPass::draw(const Scene& scene, const ShadowField& field, GpuMeshes& meshes) {
-    if (auto fault = makeTargets())
+Result<unsigned> ShadowPass::draw(const Scene& scene, const ShadowField& field, ShadowGrain grain,
+                                  GpuMeshes& meshes) {
+    const bool fine = grain == ShadowGrain::Fine;
+    Field& into = fine ? fine_ : coarse_;
+    const int pixels = fine ? kFinePixels : kCoarsePixels;
+    if (auto fault = makeTargets(into, pixels))
         return *fault;
+    glBindFramebuffer(GL_FRAMEBUFFER, into.sharp.frame.name());
+    glViewport(0, 0, pixels, pixels);
     drawHeights(scene, field, meshes);
     // The same width in mm along both directions of the ground; each round closes the gaps between the
-    // samples of the wider one after it.
+    // samples of the wider one after it. Coarse pixels leave no gaps for the first to close.
     for (const float step : {0.010F, 0.027F, 0.070F}) {
-        blurFromTo(sharp_, soft_, {step * field.reach / field.field[2], 0.0F});
-        blurFromTo(soft_, sharp_, {0.0F, step * field.reach / field.field[3]});
+        if (!fine && step < 0.02F)
+            continue;
+        blurFromTo(into.sharp, into.soft, {step * field.reach / field.field[2], 0.0F});
+        blurFromTo(into.soft, into.sharp, {0.0F, step * field.reach / field.field[3]});
     }
-    return sharp_.colour.name();
+    return into.sharp.colour.name();
 }
 
 } // namespace gapwise

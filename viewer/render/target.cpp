@@ -5,7 +5,6 @@
 #include <fmt/format.h>
 
 #include <array>
-#include <optional>
 
 namespace gapwise {
 
@@ -78,6 +77,13 @@ Result<ColourTarget> makeColourTarget(int width, int height, ColourFormat format
     if (auto fault = faultOfBoundFrame(width, height))
         return *fault;
     return target;
+}
+
+std::optional<Error> giveDepth(ColourTarget& target) {
+    target.depth = makeTexture(target.width, target.height, kDepthFormat);
+    glBindFramebuffer(GL_FRAMEBUFFER, target.frame.name());
+    attach(GL_DEPTH_ATTACHMENT, target.depth);
+    return faultOfBoundFrame(target.width, target.height);
 }
 
 } // namespace gapwise

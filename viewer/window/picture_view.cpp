@@ -185,7 +185,7 @@ Result<PictureView::Drawn> PictureView::draw(const PictureOf& wanted, const Mesh
         Shot{.scene = scene_,
              .camera = camera_,
              .size = size_,
-             .style = {.paper = kPaper, .samples = fine ? 2 : 1, .lineScale = lineScaleOf(size_)}});
+             .style = {.paper = kPaper, .lineScale = lineScaleOf(size_), .coarse = !fine}});
     if (!texture)
         return texture.errors();
     sceneKey_ = sceneKey;

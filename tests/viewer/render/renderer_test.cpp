@@ -1,72 +1,6 @@
-#include "viewer/render/renderer.h"
-
-#include "small_cartridge.h"
-#include "viewer/render/offscreen.h"
-
-#include <gtest/gtest.h>
-
-#include <algorithm>
-#include <cmath>
+#include "drawing.h"
 
 namespace gapwise {
-
-namespace {
-
-constexpr std::uint32_t kPaper = 0xfff4f2ecU; // 0.957, 0.949, 0.925 of 255.
-
-class Drawing : public testing::Test {
-protected:
-    void SetUp() override {
-        auto context = OffscreenContext::make();
-        ASSERT_TRUE(context) << describe(context.errors().front());
-        context_.emplace(std::move(context).value());
-        auto renderer = Renderer::make();
-        ASSERT_TRUE(renderer) << describe(renderer.errors().front());
-        renderer_.emplace(std::move(renderer).value());
-    }
-
-    Shot shotOf(const Scene& scene, const Look& look) const {
-        const PictureSize size{320, 200};
-        return {.scene = scene,
-                .camera = fittedCamera(scene.points(), look, Projection::Parallel,
-                                       {size, {40.0, 30.0, 240.0, 140.0}}),
-                .size = size,
-                .style = {.lineScale = 0.5}};
-    }
-
-    Image drawn(const Shot& shot) {
-        auto image = renderer_->drawImage(shot);
-        EXPECT_TRUE(image);
-        return image ? std::move(image).value() : Image{};
-    }
-
-    Scene scene(const SceneOptions& options = {}) const {
-        return sceneOf(small::frame(), small::build(), small::meshes(), options);
-    }
-
-    std::optional<OffscreenContext> context_{};
-    std::optional<Renderer> renderer_{}; // Dies before the context.
-};
-
-std::array<int, 3> channels(std::uint32_t pixel) {
-    return {static_cast<int>(pixel >> 16U & 255U), static_cast<int>(pixel >> 8U & 255U),
-            static_cast<int>(pixel & 255U)};
-}
-
-int largestDifference(const Image& a, const Image& b) {
-    int largest = 0;
-    for (std::size_t i = 0; i < a.pixels.size(); ++i)
-        for (std::size_t c = 0; c < 3; ++c)
-            largest = std::max(largest, std::abs(channels(a.pixels[i])[c] - channels(b.pixels[i])[c]));
-    return largest;
-}
-
-double shareOf(const Image& image, const auto& wanted) {
-    return static_cast<double>(std::count_if(image.pixels.begin(), image.pixels.end(), wanted)) /
-           static_cast<double>(image.pixels.size());
-}
-
-} // namespace
 
 TEST_F(Drawing, StandsOnPaperFromCornerToCorner) {
     const Image image = drawn(shotOf(scene(), {Degrees{28.0}, Degrees{16.0}}));
@@ -150,6 +84,45 @@ TEST_F(Drawing, IntoATextureKeepsMeshesAndNeedsNoPieces) {
     EXPECT_NE(*first, 0U);
     EXPECT_EQ(*renderer_->drawTexture(shot), *first); // The same size is drawn into the same texture.
     EXPECT_GE(renderer_->largestTexture(2), 2048);
+}
+
+TEST_F(Drawing, SeeksOutlinesAsFarAsTheyReach) {
+    Scene shown = scene();
+    Shot shot = shotOf(shown, lookFrom(Side::Compressor));
+    shot.style.shadow = false;
+    shot.style.lineScale = 3.0;
+    const Image near = drawn(shot);
+    // With something far beyond opposite corners of the picture, outlines are sought everywhere in it.
+    for (const double away : {-1000.0, 1000.0}) {
+        SceneItem beyond = shown.items.front();
+        beyond.pose.shift = beyond.pose.shift + Vec3{away, away, 0.0};
+        shown.items.push_back(beyond);
+    }
+    EXPECT_EQ(drawn(shot).pixels, near.pixels);
+}
+
+TEST_F(Drawing, KeepsAShadowUntilWhatCastsItMoves) {
+    Scene shown = scene();
+    const Shot shot = shotOf(shown, {Degrees{28.0}, Degrees{30.0}});
+    const Image before = drawn(shot);
+    shown.items.front().pose.shift.y += 12.0;
+    shown.items.back().pulledMm = 9.0;
+    const Image moved = drawn(shot);
+    EXPECT_EQ(drawnAfresh({shot}).pixels, moved.pixels);
+    EXPECT_NE(before.pixels, moved.pixels);
+    shown.ground.axes = poseOf({.index = Clock::seenFrom(Side::Compressor, Degrees{20.0})});
+    shown.ground.benchTop = true;
+    const Image turned = drawn(shot);
+    EXPECT_EQ(drawnAfresh({shot}).pixels, turned.pixels);
+    EXPECT_NE(turned.pixels, moved.pixels);
+}
+
+TEST_F(Drawing, FineDoesNotKeepTheShadowOfACoarsePicture) {
+    const Scene shown = scene();
+    const Shot fine = shotOf(shown, {Degrees{28.0}, Degrees{30.0}});
+    Shot coarse = fine;
+    coarse.style.coarse = true;
+    EXPECT_EQ(drawnAfresh({coarse, fine}).pixels, drawn(fine).pixels);
 }
 
 TEST(Offscreen, ContextsCanBeMadeOneAfterTheOther) {
