@@ -55,11 +55,13 @@ bool indexIsSet(const Frame& frame, const PartId& part, const SeatId& seatId) {
 
 Build shownBuildOf(const Job& job) {
     Build build = job.state.build;
-    if (!job.turning)
-        return build;
-    for (Seating& seating : build.seatings)
-        if (seating.seat == job.turning->seat)
+    for (Seating& seating : build.seatings) {
+        if (job.turning && seating.seat == job.turning->seat)
             seating.index = job.turning->index;
+        // What is on record would be copied instead of looked at.
+        if (job.use == Use::Bench && job.inHand == seating.part && !demandShown(job, seating.seat))
+            seating.index.reset();
+    }
     return build;
 }
 

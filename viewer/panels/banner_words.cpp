@@ -27,6 +27,8 @@ std::string lookedFrom(const Job& job) {
 std::string hintWords(const Job& job) {
     if (job.standpoint.kind == LookKind::BothEnds)
         return "each end with the inlet on top";
+    if (laidOnItsSide(job.standpoint, job.attitude()))
+        return "drawn lying, pulled apart";
     const bool clock = pictureViewOf(job.standpoint, job.attitude()).has_value();
     return clock ? std::string{} : std::string{"read clocks on the dials"};
 }

@@ -77,7 +77,8 @@ std::optional<Degrees> drainAnswers(const DrainAsked& asked, const Area& area, c
         const bool here = asked.believed && apart(seen, *asked.believed) < Degrees{45.0};
         if (button(surface, places.at(i), bigWord(seen, asked.up),
                    {.chosen = here,
-                    .font = surface.fonts().title,
+                    .font = places.at(i).width < surface.px(160.0) ? surface.fonts().strong
+                                                                   : surface.fonts().title,
                     .second = here ? "believed, after the turn" : ""}))
             answer = seen;
     }
@@ -148,7 +149,12 @@ std::optional<Wish> benchQuestion(const Job& job, const Area& area, const Surfac
         const std::optional<EndUp> lies = surface.drafts().lies;
         return lies ? firstDrain(job, *lies, area, surface) : endQuestion(job, area, surface);
     }
-    const Area body = drawQuestion(area, "Where does the drain point now, as you stand?", surface);
+    // With both ends before him, left and right are those of the piece as it lies, in the middle.
+    const bool both = job.standpoint.kind == LookKind::BothEnds;
+    const Area middle = both ? bothEndsAreas(area).lying : area;
+    const Area body = drawQuestion(
+        middle, both ? "Where does the drain point?" : "Where does the drain point now, as you stand?",
+        surface);
     const EndUp up = job.attitude().up;
     const Degrees believed = wrapped(job.standingView().top + Degrees{180.0});
     const std::optional<Degrees> seen = drainAnswers({up, believed}, body, surface);
@@ -157,6 +163,17 @@ std::optional<Wish> benchQuestion(const Job& job, const Area& area, const Surfac
     const Attitude said = attitudeSeen(job, up, *seen);
     const bool otherEnd = up == EndUp::Level && said.seenFrom != job.attitude().seenFrom;
     return DrainSaid{otherEnd ? wrapped(-said.drain) : said.drain};
+}
+
+std::optional<Wish> lyingBox(const Job& job, const Area& area, const Surface& surface) {
+    const Scope scope{surface, "drain"};
+    const std::optional<EndUp> lies = surface.drafts().lies;
+    if (!lies)
+        return endQuestion(job, area, surface);
+    std::optional<Wish> wish = firstDrain(job, *lies, area, surface);
+    if (wish)
+        surface.drafts().box = Drafts::Box::None;
+    return wish;
 }
 
 } // namespace gapwise

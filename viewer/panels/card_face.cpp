@@ -107,9 +107,11 @@ std::optional<Wish> faceColumn(const Job& job, const SeatId& seat, const Area& a
     writeLine({area.x, area.y, area.width, words * 0.52},
               faces->referenceVisible ? "The face you see" : "Face not set: which do you see?",
               {surface.fonts().strong, faces->referenceVisible ? palette::kInk : palette::kUnknown});
-    writeLine({area.x, area.y + words * 0.52, area.width, words * 0.48},
-              fmt::format("from the {} side, where you stand", nameOf(faces->eye)),
-              {surface.fonts().small, palette::kSoftInk});
+    writeLine(
+        {area.x, area.y + words * 0.52, area.width, words * 0.48},
+        fmt::format("from the {} side, {}", nameOf(faces->eye),
+                    job.lookingView() == job.standingView() ? "where you stand" : "as the picture shows it"),
+        {surface.fonts().small, palette::kSoftInk});
     const double below = surface.px(50.0);
     const Area pictures{area.x, area.y + words + surface.px(4.0), area.width,
                         area.height - words - below - surface.px(8.0)};
@@ -120,7 +122,7 @@ std::optional<Wish> faceColumn(const Job& job, const SeatId& seat, const Area& a
                {surface.fonts().small, palette::kSoftInk});
     if (!tapped)
         return std::nullopt;
-    return Act{FaceTurned{seat, *tapped ? faces->eye : opposite(faces->eye), job.standingView()}};
+    return Act{FaceTurned{seat, *tapped ? faces->eye : opposite(faces->eye), job.lookingView()}};
 }
 
 } // namespace gapwise

@@ -29,7 +29,7 @@ Wish walkOn(const Job& job, double direction) {
     if (job.attitude().up == EndUp::Level)
         standpoint.observer.levelSide = opposite(standpoint.observer.levelSide);
     else
-        standpoint.observer.stand = wrapped(standpoint.observer.stand + Degrees{45.0 * direction});
+        standpoint.observer.stand = wrapped(standpoint.observer.stand + Degrees{90.0 * direction});
     return LookAgain{standpoint};
 }
 
@@ -78,15 +78,19 @@ std::optional<Wish> turnRow(const Job& job, const Area& area, const Surface& sur
         {{TurningMove::Rolled, level ? "roll over" : "half round"},
          {TurningMove::TurnedRound, level ? "turn round" : "tip sideways"},
          {TurningMove::TippedOver, level ? "tip over" : "tip toward me"}}};
-    const Area words{area.x, area.y, area.width * 0.28, area.height};
+    const Area words{area.x, area.y, area.width * 0.26, area.height};
     const Area buttons{words.right(), area.y, area.width - words.width, area.height};
     writeLine(words, "I turn the piece", {surface.fonts().strong, palette::kInk});
     std::optional<Wish> wish;
+    const double gap = surface.px(5.0);
     for (int i = 0; i < 3; ++i) {
         const auto& [move, label] = moves.at(static_cast<std::size_t>(i));
-        if (button(surface, columnOf(buttons, 3, i, surface.px(5.0)), label, {.font = surface.fonts().small}))
+        if (button(surface, columnOf(buttons, 4, i, gap), label, {.font = surface.fonts().small}))
             wish = TurnPiece{move};
     }
+    if (button(surface, columnOf(buttons, 4, 3, gap), level ? "stand it up …" : "lay it …",
+               {.font = surface.fonts().small}))
+        surface.drafts().box = Drafts::Box::Lying;
     return wish;
 }
 
@@ -97,7 +101,7 @@ std::optional<Wish> lookPanel(const Job& job, const Area& area, const Surface& s
     const double gap = surface.px(8.0);
     const double row = (area.height - gap) / 2.0;
     std::optional<Wish> wish = looksRow(job, {area.x, area.y, area.width, row}, surface);
-    const double split = area.width * 0.4;
+    const double split = area.width * 0.34;
     const double y = area.y + row + gap;
     if (const auto walk = walkRow(job, {area.x, y, split - gap, row}, surface))
         wish = walk;
@@ -130,7 +134,9 @@ std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surfa
         return std::nullopt;
     Standpoint standpoint = job.standpoint;
     const double asked = (rail.bottom() - static_cast<double>(ImGui::GetIO().MousePos.y)) / rail.height;
-    standpoint.pulledApart = std::clamp(asked, 0.0, 1.0);
+    // A piece is whole again where the knob rests near the end of its rail.
+    constexpr double kWhole = 0.04;
+    standpoint.pulledApart = asked < kWhole ? 0.0 : std::min(asked, 1.0);
     if (standpoint == job.standpoint)
         return std::nullopt;
     return LookAgain{standpoint};

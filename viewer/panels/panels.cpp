@@ -61,6 +61,7 @@ std::optional<Wish> boxes(const Job& job, const Area& area, const Surface& surfa
     case Drafts::Box::Findings: return findingsBox(job, area, surface);
     case Drafts::Box::Keys: return keysBox(area, surface);
     case Drafts::Box::File: return fileBox(job, area, surface);
+    case Drafts::Box::Lying: return lyingBox(job, area, surface);
     case Drafts::Box::None: break;
     }
     return std::nullopt;

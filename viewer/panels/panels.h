@@ -43,7 +43,7 @@ struct DialDrag {
 /// Nothing of it belongs to the job, and it may be thrown away at any time.
 struct Drafts {
     /// The box over the picture.
-    enum class Box { None, Findings, Keys, File };
+    enum class Box { None, Findings, Keys, File, Lying };
 
     Use use = Use::Practise; ///< Chosen on the opening screen.
     Box box = Box::None;

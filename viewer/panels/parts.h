@@ -34,6 +34,8 @@ std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& su
 std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, const Surface& surface);
 
 /// Boxes over the picture.
+/// How the piece is laid or stood anew, and where its drain points then.
+std::optional<Wish> lyingBox(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> keysBox(const Area& area, const Surface& surface);
 std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface);

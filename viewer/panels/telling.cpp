@@ -138,7 +138,7 @@ std::optional<Faces> facesOf(const Job& job, const SeatId& seat) {
     Faces faces{.kind = type->face,
                 .reference = faceWord(type),
                 .other = otherFaceOf(type->face),
-                .eye = job.standingView().side,
+                .eye = job.lookingView().side,
                 .test = testOf(type->face)};
     if (seating->referenceFaceLooks)
         faces.referenceVisible = *seating->referenceFaceLooks == faces.eye;

@@ -71,15 +71,19 @@ std::optional<Picked> pick(const Scene& scene, const Ray& ray) {
     return picked;
 }
 
-std::optional<Clock> clockUnder(const Ray& ray, double zMm) {
+std::optional<Vec3> meets(const Ray& ray, double zMm) {
     constexpr Degrees kAlongPlane{3.0};
     if (std::abs(ray.direction.z) < std::sin(radians(kAlongPlane)))
         return std::nullopt;
-    const Vec3 met = ray.from + ray.direction * ((zMm - ray.from.z) / ray.direction.z);
+    return ray.from + ray.direction * ((zMm - ray.from.z) / ray.direction.z);
+}
+
+std::optional<Clock> clockUnder(const Ray& ray, double zMm) {
     constexpr double kOnAxisMm = 1e-9;
-    if (std::hypot(met.x, met.y) < kOnAxisMm)
+    const std::optional<Vec3> met = meets(ray, zMm);
+    if (!met || std::hypot(met->x, met->y) < kOnAxisMm)
         return std::nullopt;
-    return clockOf(met);
+    return clockOf(*met);
 }
 
 } // namespace gapwise

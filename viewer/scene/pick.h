@@ -24,6 +24,10 @@ struct Picked {
 /// The item whose faces the ray meets first; nothing when it meets none.
 std::optional<Picked> pick(const Scene& scene, const Ray& ray);
 
+/// Where the ray meets the plane square to the shaft at `zMm`; nothing when it runs along that plane (within
+/// 3°).
+std::optional<Vec3> meets(const Ray& ray, double zMm);
+
 /// The direction around the shaft under the ray, where it meets the plane square to the shaft at `zMm`.
 /// Nothing when the ray runs along that plane (within 3°), or meets it on the axis.
 std::optional<Clock> clockUnder(const Ray& ray, double zMm);

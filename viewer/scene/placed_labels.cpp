@@ -105,8 +105,14 @@ private:
             if (!upright)
                 request.aside = seen.x < middleX() ? Aside::Left : Aside::Right;
         }
-        if (label.kind == SceneLabel::Kind::Port)
-            request.prefers = outward(label).y <= 0.0 ? Prefers::Above : Prefers::Below;
+        if (label.kind == SceneLabel::Kind::Port) {
+            // A word is read by its place: it stands on the side that its port points to.
+            const Spot out = outward(label);
+            using Aside = LabelRequest::Aside;
+            request.prefers = out.y <= 0.0 ? Prefers::Above : Prefers::Below;
+            if (std::abs(out.x) > std::abs(out.y))
+                request.aside = out.x < 0.0 ? Aside::Left : Aside::Right;
+        }
         Wanted want{&label, request, label.anchor, label.anchor};
         for (std::size_t i = 0; i < outlines_.size() && label.kind == SceneLabel::Kind::Part; ++i)
             if (scene_.items[i].part.text == label.text) {

@@ -38,7 +38,7 @@ private:
 
 RingDial ringDialOf(const RingDialOf& wanted) {
     const Dial dial{wanted};
-    RingDial made;
+    RingDial made{.top = wanted.topWord};
     made.circle.push_back(dial.arc(Degrees{0.0}, Degrees{360.0}, kCircleShare));
     for (int hour = 1; hour <= 12; ++hour) {
         const Clock clock = wanted.top.turned(wanted.seenFrom, Degrees{30.0 * hour});

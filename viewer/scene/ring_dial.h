@@ -3,6 +3,7 @@
 #include "geometry/datum/datum.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace gapwise {
@@ -18,6 +19,7 @@ struct RingDial {
     std::vector<std::vector<Vec3>> windows{}; ///< One line each.
     std::vector<Vec3> gap{};   ///< From the ring to the circle; empty when the clock is not known.
     std::vector<Hour> hours{}; ///< 12, 3, 6 and 9.
+    std::string top{};         ///< What stands at 12.
 };
 
 /// What a dial is drawn for. Clocks are those of the datum; the hours run as seen from `seenFrom`, from the
@@ -29,6 +31,7 @@ struct RingDialOf {
     Clock top = Clock::seenFrom(Side::Compressor, Degrees{0.0}); ///< Of what carries the ring.
     std::optional<Clock> gap{};
     std::vector<Arc> windows{}; ///< As seen from the compressor side.
+    std::string topWord = "inlet";
 };
 
 RingDial ringDialOf(const RingDialOf& wanted);

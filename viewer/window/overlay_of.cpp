@@ -188,7 +188,10 @@ private:
         double radius = 0.0;
         for (const Vec3& p : item->mesh->body.faces.positions)
             radius = std::max(radius, std::hypot(p.x, p.y));
-        RingDialOf wanted{.zMm = item->drawnPose().shift.z, .ringRadiusMm = radius, .seenFrom = seenFrom};
+        RingDialOf wanted{.zMm = item->drawnPose().shift.z,
+                          .ringRadiusMm = radius,
+                          .seenFrom = seenFrom,
+                          .topWord = ring.readFrom.text.empty() ? "inlet" : "mark"};
         if (ring.at)
             wanted.gap = Clock::seenFrom(dial, *ring.at);
         for (const Arc& window : ring.windows)
@@ -203,8 +206,11 @@ private:
             addLine(PictureLine::Kind::Window, line);
         if (!dial.gap.empty())
             addLine(PictureLine::Kind::Gap, dial.gap);
+        // Whose clock it is stands at its 12: the oil inlet's, or the mark's of what carries the ring.
         for (const RingDial::Hour& hour : dial.hours)
-            addWord(PictureWord::Hour, fmt::format("{}", hour.hour), placeOf(hour.at));
+            addWord(PictureWord::Hour,
+                    hour.hour == 12 ? fmt::format("12 {}", dial.top) : fmt::format("{}", hour.hour),
+                    placeOf(hour.at));
     }
 
     void addLine(PictureLine::Kind kind, const std::vector<Vec3>& points) {

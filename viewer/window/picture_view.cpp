@@ -235,22 +235,34 @@ void PictureView::press(const Job& job, const PictureMouse& mouse, std::vector<W
         pressed_ = false;
         return;
     }
+    // The whole dial at what is in hand is its handle; a first touch elsewhere only takes a part in hand.
+    if (const Seating* held = seatOnDial(job, mouse)) {
+        if (const auto under = indexUnder(job, mouse, *held)) {
+            dragged_ = held->seat;
+            grip_ = held->index.value_or(*under).from(Side::Compressor) - under->from(Side::Compressor);
+        }
+        return;
+    }
+    takeUnder(job, mouse, wishes);
+}
+
+void PictureView::takeUnder(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) const {
     const auto picked = pick(scene_, rayThrough(camera_, size_, mouse.x, mouse.y));
     if (!picked)
         return;
     const PartId part = scene_.items[picked->item].part;
-    const Seating* seating = job.state.build.of(part);
-    const bool canTurn = seating && canBeTurned(job.frame, *seating);
-    // What is in hand already can be turned; a first touch only takes it in hand.
-    if (canTurn && job.inHand == part) {
-        if (const auto under = indexUnder(job, mouse, *seating)) {
-            dragged_ = seating->seat;
-            const Clock drawn = seating->index.value_or(*under);
-            grip_ = drawn.from(Side::Compressor) - under->from(Side::Compressor);
-        }
-    } else if (part != job.frame.housing) {
+    if (part != job.frame.housing && part != job.inHand)
         wishes.emplace_back(TakeInHand{part});
-    }
+}
+
+const Seating* PictureView::seatOnDial(const Job& job, const PictureMouse& mouse) const {
+    constexpr double kDialShare = 1.6; // Of the ring's radius: out to its hours.
+    const Seating* seating = seatingInHand(job);
+    const SceneItem* item = seating ? scene_.item(seating->part) : nullptr;
+    if (!item || !canBeTurned(job.frame, *seating))
+        return nullptr;
+    const auto met = meets(rayThrough(camera_, size_, mouse.x, mouse.y), item->drawnPose().shift.z);
+    return met && std::hypot(met->x, met->y) <= kDialShare * radiusOf(*item) ? seating : nullptr;
 }
 
 void PictureView::release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) {
@@ -258,6 +270,8 @@ void PictureView::release(const Job& job, const PictureMouse& mouse, std::vector
         const auto view = pictureViewOf(job.standpoint, job.attitude());
         wishes.emplace_back(
             Act{IndexTurned{*dragged_, job.turning->index, view.value_or(job.standingView())}});
+    } else if (dragged_ && !moved_) {
+        takeUnder(job, mouse, wishes);
     } else if (!dragged_ && !moved_ && pressed_ &&
                !pick(scene_, rayThrough(camera_, size_, mouse.x, mouse.y))) {
         wishes.emplace_back(TakeInHand{});

@@ -70,6 +70,9 @@ private:
     std::optional<Clock> indexUnder(const Job& job, const PictureMouse& mouse, const Seating& seating) const;
     /// Where the part in hand sits, or could sit: what the picture is held close to.
     std::vector<SeatPlace> closeTo(const Job& job) const;
+    /// The seating in hand, when the mouse is on its dial and it can be turned.
+    const Seating* seatOnDial(const Job& job, const PictureMouse& mouse) const;
+    void takeUnder(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes) const;
     void press(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
     void release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
 

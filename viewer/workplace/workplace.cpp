@@ -36,7 +36,7 @@ void refuse(Workplace& workplace, const Errors& errors) {
 void judge(Job& job, const Build& build) {
     job.checked = checkBuild(
         job.frame, build,
-        CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.standingView()});
+        CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.lookingView()});
 }
 
 void refresh(Job& job) {
@@ -156,8 +156,21 @@ public:
     }
 
     void operator()(const TurnPiece& wish) const {
-        if (workplace_.job)
-            record(AttitudeChanged{afterMoveSeenFrom(wish.move), false});
+        if (!workplace_.job)
+            return;
+        const Attitude before = workplace_.job->attitude();
+        const Attitude after = afterMoveSeenFrom(wish.move);
+        if (!record(AttitudeChanged{after, false}))
+            return;
+        // He stays where he is: of a level piece that was turned round the other end is before him now.
+        Standpoint& standpoint = workplace_.job->standpoint;
+        if (after.up == EndUp::Level && after.seenFrom != before.seenFrom)
+            standpoint.observer.levelSide = opposite(standpoint.observer.levelSide);
+        // Where the drain points is asked next: as he stands, the piece whole.
+        if (standpoint.kind != LookKind::BothEnds)
+            standpoint.kind = LookKind::WhereIStand;
+        standpoint.pulledApart = 0.0;
+        refresh(*workplace_.job);
     }
 
     void operator()(const DrainSaid& wish) const {
@@ -327,7 +340,9 @@ Beginning cutOffJob(const Workplace& workplace) {
     stood.standpoint = standing->standpoint;
     if (standing->inHand && stood.frame.part(*standing->inHand))
         stood.inHand = standing->inHand;
-    return {.job = std::move(job).value(), .journal = standing->journal};
+    const std::string words =
+        fmt::format("Gone on with {} ({}), which was cut off", stood.frame.name, stood.name);
+    return {.job = std::move(job).value(), .journal = standing->journal, .note = Note{words, false}};
 }
 
 } // namespace
@@ -348,6 +363,12 @@ std::optional<Use> useNamed(std::string_view name) {
 
 Attitude Job::attitude() const {
     return state.build.attitude.value_or(Attitude{});
+}
+
+View Job::lookingView() const {
+    if (use == Use::Bench)
+        return standingView();
+    return pictureViewOf(standpoint, attitude()).value_or(standingView());
 }
 
 View Job::standingView() const {
@@ -383,9 +404,11 @@ Result<Beginning> beginningOf(const Workplace& workplace, const std::string& wha
 }
 
 void begin(Workplace& workplace, Beginning beginning) {
-    workplace.note = beginning.note;
+    const std::optional<Note> note = beginning.note;
     if (beginning.job)
         Grant{workplace}.begin(std::move(*beginning.job), beginning.journal);
+    if (note)
+        workplace.note = note;
 }
 
 Errors beginWith(Workplace& workplace, const std::string& what, Use use) {

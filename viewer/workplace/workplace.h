@@ -49,6 +49,9 @@ struct Job {
     Attitude attitude() const;
     /// What the person sees from where he stands, in the attitude of the piece.
     View standingView() const;
+    /// What he looks at now: the picture, where it offers a clock; at the bench always the piece as he
+    /// stands.
+    View lookingView() const;
 };
 
 struct Workplace {

@@ -31,7 +31,7 @@ TEST(LookPanel, WalkingMovesTheEyeAndLeavesThePiece) {
     desk.frame();
     const Attitude before = desk.job().attitude();
     desk.click("looks/to the left");
-    EXPECT_DOUBLE_EQ(desk.job().standpoint.observer.stand.value, 45.0);
+    EXPECT_DOUBLE_EQ(desk.job().standpoint.observer.stand.value, 90.0);
     EXPECT_EQ(desk.job().attitude(), before);
     EXPECT_TRUE(std::holds_alternative<LookAgain>(desk.wishes.back()));
 }

@@ -447,4 +447,40 @@ TEST(Workplace, BeforeAClassAGapIsJudgedWhileItTurns) {
     }
 }
 
+TEST(Workplace, OfALevelPieceThatIsTurnedRoundTheOtherEndIsBeforeThePerson) {
+    for (const auto& [move, otherEnd] :
+         {std::pair{TurningMove::Rolled, false}, std::pair{TurningMove::TurnedRound, true},
+          std::pair{TurningMove::TippedOver, true}}) {
+        AtHand hand;
+        hand.start("alder-72", Use::Practise);
+        const Side before = hand.job().standingView().side;
+        grant(hand.workplace, TurnPiece{move});
+        EXPECT_EQ(hand.job().standingView().side == before, !otherEnd);
+    }
+}
+
+TEST(Workplace, AfterATurnThePieceIsLookedAtWholeFromWhereThePersonStands) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, LookAgain{{.kind = LookKind::Beside, .pulledApart = 0.7}});
+    grant(hand.workplace, TurnPiece{TurningMove::Rolled});
+    EXPECT_EQ(hand.job().standpoint.kind, LookKind::WhereIStand);
+    EXPECT_EQ(hand.job().standpoint.pulledApart, 0.0);
+    grant(hand.workplace, LookAgain{{.kind = LookKind::BothEnds}});
+    grant(hand.workplace, TurnPiece{TurningMove::Rolled});
+    EXPECT_EQ(hand.job().standpoint.kind, LookKind::BothEnds);
+}
+
+TEST(Workplace, AWayToTurnIsToldAsThePictureShowsIt) {
+    AtHand hand;
+    hand.startSheet("birch-150-half-a-turn", Use::Practise);
+    const auto turnedFrom = [&](LookKind kind) {
+        grant(hand.workplace, LookAgain{{.kind = kind}});
+        EXPECT_EQ(hand.job().checked.findings.front().verdict.rule->id.text, "SR-CO.gap");
+        return hand.job().checked.findings.front().words;
+    };
+    EXPECT_THAT(turnedFrom(LookKind::FromTurbine), HasSubstr("as seen from the turbine side"));
+    EXPECT_THAT(turnedFrom(LookKind::FromCompressor), HasSubstr("as seen from the compressor side"));
+}
+
 } // namespace gapwise
