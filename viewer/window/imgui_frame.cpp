@@ -70,6 +70,19 @@ PixelSize ImguiFrame::begin() {
     return window_->pixels();
 }
 
+bool ImguiFrame::handMoved() const {
+    const ImGuiIO& io = ImGui::GetIO();
+    const bool pointer = io.MouseDelta.x != 0.0F || io.MouseDelta.y != 0.0F || io.MouseWheel != 0.0F;
+    const auto button = [](ImGuiMouseButton each) {
+        return ImGui::IsMouseClicked(each) || ImGui::IsMouseReleased(each);
+    };
+    const bool buttons = button(ImGuiMouseButton_Left) || button(ImGuiMouseButton_Right);
+    bool keys = io.InputQueueCharacters.Size > 0;
+    for (int key = 0; key < IM_ARRAYSIZE(io.KeysDown) && !keys; ++key)
+        keys = ImGui::IsKeyPressed(key) || ImGui::IsKeyReleased(key);
+    return pointer || buttons || keys;
+}
+
 bool ImguiFrame::end() {
     ImGui::Render();
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());

@@ -24,6 +24,8 @@ public:
 
     /// Begins a frame and gives the size of what is drawn into, in pixels.
     PixelSize begin();
+    /// Whether a hand did anything that this frame is the first to see: what it changes shows in later ones.
+    bool handMoved() const;
     /// Draws what was asked for since begin. True when keys were let go in the meantime: another picture has
     /// to see that.
     bool end();

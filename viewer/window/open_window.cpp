@@ -76,11 +76,11 @@ public:
     }
 
 private:
-    /// True when the next picture will differ: something was wished, or a look still glides.
+    /// True when the next picture may differ: a hand did something, or a look still glides.
     bool drawOnce(Workplace& workplace) {
         const PixelSize pixels = imgui_.begin();
         std::vector<Wish> wishes;
-        settled_ = true;
+        settled_ = !imgui_.handMoved();
         if (const std::optional<Wish> wish = showPanels(workplace, panels_))
             wishes.push_back(*wish);
         if (workplace.job)
