@@ -1,6 +1,7 @@
 #include "viewer/scene/camera.h"
 
 #include "geometry/mesh/mesh.h"
+#include "viewer/scene/projector.h"
 
 #include <glm/gtc/matrix_transform.hpp>
 #include <glm/gtc/type_ptr.hpp>
@@ -62,8 +63,9 @@ struct PixelBounds {
 
 PixelBounds pixelBounds(std::span<const Vec3> points, const SceneCamera& camera, const PictureSize& size) {
     PixelBounds bounds;
+    const Projector projector{camera, size};
     for (const Vec3& p : points) {
-        const PicturePoint seen = camera.toPicture(p, size);
+        const Spot seen = projector.spotOf(p);
         bounds = {std::min(bounds.left, seen.x), std::max(bounds.right, seen.x), std::min(bounds.top, seen.y),
                   std::max(bounds.bottom, seen.y)};
     }
@@ -157,7 +159,12 @@ SceneCamera fittedCamera(std::span<const Vec3> points, const Camera& direction, 
     constexpr int kRounds = 12; // A parallel picture fits after one, a perspective one draws near quickly.
     for (int round = 0; round < kRounds; ++round) {
         fitted.camera = Camera{target + standOff, target, up};
-        target = target + fittingShift(fitted, pixelBounds(points, fitted, into.size), into);
+        const double height = fitted.heightMm;
+        const Vec3 shift = fittingShift(fitted, pixelBounds(points, fitted, into.size), into);
+        target = target + shift;
+        constexpr double kFits = 1e-12;
+        if (length(shift) <= kFits * radius && std::abs(fitted.heightMm - height) <= kFits * height)
+            break;
     }
     fitted.camera = Camera{target + standOff, target, up};
     return fitted;

@@ -1,5 +1,7 @@
 #include "viewer/scene/outline.h"
 
+#include "viewer/scene/projector.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -65,11 +67,11 @@ std::optional<Vec3> cutPoint(const SceneItem& item, double sense) {
 
 Outlined outlineOf(const SceneItem& item, const SceneCamera& camera, const PictureSize& size) {
     const Pose drawn = item.drawnPose();
+    const Projector projector{camera, size};
     OutlineFinder finder;
     for (const Vec3& own : item.mesh->body.faces.positions) {
         const Vec3 point = drawn.point(own);
-        const PicturePoint seen = camera.toPicture(point, size);
-        finder.add({seen.x, seen.y}, point);
+        finder.add(projector.spotOf(point), point);
     }
     Outlined outlined = finder.found();
     const auto pointAt = [&](const Vec3& point, Spot& spot, Vec3& kept) {

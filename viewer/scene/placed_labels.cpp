@@ -37,10 +37,12 @@ public:
             outlines_.push_back(outlineOf(item, camera_, size_));
     }
 
-    std::vector<Wanted> requests(const MeasureLabel& measure) const {
+    std::vector<Wanted> requests(const MeasureLabel& measure, bool moving) const {
         std::vector<Wanted> wanted;
         for (const SceneLabel& label : scene_.labels) {
-            if ((label.kind == SceneLabel::Kind::End && !endsApart()) || !inThePicture(label.anchor))
+            const bool leftOut = (label.kind == SceneLabel::Kind::End && !endsApart()) ||
+                                 (label.kind == SceneLabel::Kind::Part && moving);
+            if (leftOut || !inThePicture(label.anchor))
                 continue;
             const LabelSize size = measure(label);
             Wanted want = placeOf(label);
@@ -151,7 +153,7 @@ private:
 std::vector<LabelInPlace> labelsInPlace(const SceneView& view, const MeasureLabel& measure,
                                         const LabelSheet& sheet) {
     const Labeller labeller{view};
-    const std::vector<Wanted> wanted = labeller.requests(measure);
+    const std::vector<Wanted> wanted = labeller.requests(measure, sheet.moving);
     std::vector<LabelRequest> requests;
     requests.reserve(wanted.size());
     for (const Wanted& want : wanted)
@@ -170,7 +172,7 @@ std::vector<LabelInPlace> labelsInPlace(const SceneView& view, const MeasureLabe
                           .leader = leader,
                           .leaderStart = placed[i].leaderStart,
                           .leaderEnd = placed[i].leaderEnd,
-                          .hidden = leader && isHidden(view.scene, view.camera, end)});
+                          .hidden = leader && !sheet.moving && isHidden(view.scene, view.camera, end)});
     }
     return labels;
 }

@@ -26,6 +26,8 @@ using MeasureLabel = std::function<LabelSize(const SceneLabel&)>;
 struct LabelSheet {
     PictureArea inside{}; ///< No text leaves this.
     double unit = 1.0;    ///< Pixels of one unit: gaps grow with it.
+    /// While the picture moves: no ids of parts, and every leader as if what it speaks of were in sight.
+    bool moving = false;
 };
 
 /// A label in its place.

@@ -44,6 +44,14 @@ struct Pictures {
     }
 };
 
+/// What lies over one of the pictures.
+struct Overlaid {
+    Area area{};
+    PictureOverlay overlay{};
+    bool moving = true;
+    double drawnAt = -1.0; ///< Seconds since the start.
+};
+
 /// What is drawn and counted while the window is open.
 class WindowLoop {
 public:
@@ -153,11 +161,26 @@ private:
         imgui_.placeTexture(drawn->texture, area);
         settled_ = settled_ && drawn->settled;
         Overlaid& kept = overlays_[view];
-        if (drawn->drawnAgain || kept.area != area) {
-            kept = {area, overlayOf(*workplace.job, *view, area, panels_)};
-            overlayChanged_ = true;
-        }
+        if (drawn->drawnAgain || kept.area != area)
+            renewOverlay(kept, *workplace.job, *view, area, drawn->settled);
         append(overlay, kept.overlay);
+    }
+
+    /// Pictures that follow each other quickly are of something that moves; the fine one after it is whole
+    /// again.
+    void renewOverlay(Overlaid& kept, const Job& job, const PictureView& view, const Area& area,
+                      bool settled) {
+        constexpr double kQuickly = 0.2; // Seconds.
+        const double now = secondsSinceStart();
+        const bool moving = !settled && now - kept.drawnAt < kQuickly;
+        const bool known = settled && !kept.moving && kept.area == area;
+        kept.drawnAt = now;
+        if (known)
+            return;
+        kept.area = area;
+        kept.moving = moving;
+        kept.overlay = overlayOf(job, view, area, panels_, moving);
+        overlayChanged_ = true;
     }
 
     static void append(PictureOverlay& all, const PictureOverlay& more) {
@@ -183,11 +206,6 @@ private:
     void tellFirstPicture() const {
         fmt::print(stderr, "first picture after: {:.0f} ms\n", secondsSinceStart() * 1000.0);
     }
-
-    struct Overlaid {
-        Area area{};
-        PictureOverlay overlay{};
-    };
 
     GlfwWindow& window_;
     ImguiFrame& imgui_;

@@ -33,8 +33,9 @@ Arc fromCompressor(const Arc& arc, Side dial) {
 
 class Overlay {
 public:
-    Overlay(const Job& job, const PictureView& picture, const Area& area, const PanelFrame& panels)
-        : job_{job}, picture_{picture}, area_{area}, panels_{panels} {}
+    Overlay(const Job& job, const PictureView& picture, const Area& area, const PanelFrame& panels,
+            bool moving)
+        : job_{job}, picture_{picture}, area_{area}, panels_{panels}, moving_{moving} {}
 
     PictureOverlay made() {
         addLabels();
@@ -61,7 +62,7 @@ private:
         const PictureSize& size = picture_.size();
         const PictureArea inside{2.0, 2.0, size.width - 4.0, size.height - 4.0};
         const auto placed = labelsInPlace({picture_.scene(), picture_.camera(), size}, measure,
-                                          {.inside = inside, .unit = panels_.uiScale});
+                                          {.inside = inside, .unit = panels_.uiScale, .moving = moving_});
         for (const LabelInPlace& each : placed)
             if (each.label->kind != SceneLabel::Kind::End || !closeUpAlongTheShaft())
                 overlay_.labels.push_back(labelOf(each));
@@ -224,14 +225,15 @@ private:
     const PictureView& picture_;
     const Area& area_;
     const PanelFrame& panels_;
+    bool moving_;
     PictureOverlay overlay_{};
 };
 
 } // namespace
 
 PictureOverlay overlayOf(const Job& job, const PictureView& picture, const Area& area,
-                         const PanelFrame& panels) {
-    return Overlay{job, picture, area, panels}.made();
+                         const PanelFrame& panels, bool moving) {
+    return Overlay{job, picture, area, panels, moving}.made();
 }
 
 } // namespace gapwise

@@ -1,5 +1,7 @@
 #include "viewer/scene/camera.h"
 
+#include "viewer/scene/projector.h"
+
 #include <gtest/gtest.h>
 
 #include <glm/gtc/type_ptr.hpp>
@@ -110,6 +112,19 @@ TEST(PictureArea, TouchingIsNotOverlapping) {
     EXPECT_TRUE(a.overlaps({9.9, 9.9, 5.0, 5.0}));
     EXPECT_TRUE(a.contains({0.0, 0.0, 10.0, 10.0}));
     EXPECT_FALSE(a.contains({0.0, 0.0, 10.1, 10.0}));
+}
+
+TEST(Projector, PutsEveryPointWhereTheCameraDoes) {
+    for (const Projection projection : {Projection::Parallel, Projection::Perspective}) {
+        const SceneCamera camera =
+            fittedCamera(boxCorners(), Look{Degrees{35.0}, Degrees{20.0}}, projection, {kSize, kArea});
+        const Projector projector{camera, kSize};
+        for (const Vec3& corner : boxCorners()) {
+            const PicturePoint seen = camera.toPicture(corner, kSize);
+            EXPECT_NEAR(projector.spotOf(corner).x, seen.x, 1e-9);
+            EXPECT_NEAR(projector.spotOf(corner).y, seen.y, 1e-9);
+        }
+    }
 }
 
 } // namespace gapwise
