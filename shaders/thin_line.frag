@@ -1,8 +1,8 @@
 #version 330 core
-uniform vec4 uInk;
+uniform vec3 uInk;
 
 layout(location = 0) out vec4 colour;
 
 void main() {
-    colour = uInk;
+    colour = vec4(uInk, 1.0);
 }

@@ -102,21 +102,19 @@ void CoarsePass::drawMarked(const Shot& shot, const Piece& piece, const Matrix& 
 }
 
 void CoarsePass::drawEdges(const Shot& shot, const Matrix& projection, GpuMeshes& meshes) {
+    // In full ink: they stand for the outlines too.
     glDepthFunc(GL_LEQUAL);
     glDepthMask(GL_FALSE);
-    glEnable(GL_BLEND);
-    glBlendFunc(GL_SRC_ALPHA, GL_ONE_MINUS_SRC_ALPHA);
     edges_.use();
     edges_.set("uView", shot.camera.viewMatrix());
     edges_.set("uProjection", projection);
     edges_.set("uTowardEye", f(kTowardEyePixels * mmPerPixel(shot)));
-    edges_.set("uInk", rgba(shot.style.ink, kEdgeInk));
+    edges_.set("uInk", rgb(shot.style.ink));
     for (const SceneItem& item : shot.scene.items) {
         edges_.set("uModel", matrixOf(item.drawnPose()));
         edges_.assertReady();
         meshes.of(item.mesh).edges.drawThin();
     }
-    glDisable(GL_BLEND);
     glDepthMask(GL_TRUE);
 }
 

@@ -41,7 +41,8 @@ Result<FinishPass> FinishPass::make() {
     return FinishPass{std::move(outlines).value(), std::move(resolve).value()};
 }
 
-FinishPass::Box FinishPass::outlinedBox(const Shot& shot, const Piece& piece, GpuMeshes& meshes) {
+FinishPass::Box FinishPass::boxOf(const SceneItem& item, const Bounds& bounds, const Shot& shot,
+                                  const Piece& piece) {
     const auto width = static_cast<int>(piece.area.width);
     const auto height = static_cast<int>(piece.area.height);
     // What comes near to the eye, or lies behind it, may be seen anywhere.
@@ -50,12 +51,11 @@ FinishPass::Box FinishPass::outlinedBox(const Shot& shot, const Piece& piece, Gp
     constexpr double kFar = std::numeric_limits<double>::max();
     Spot low{kFar, kFar};
     Spot high{-kFar, -kFar};
-    for (const SceneItem& item : shot.scene.items)
-        for (const Vec3& corner : cornersOf(meshes.of(item.mesh).bounds)) {
-            const PicturePoint at = shot.camera.toPicture(item.drawnPose().point(corner), shot.size);
-            low = {std::min(low.x, at.x), std::min(low.y, at.y)};
-            high = {std::max(high.x, at.x), std::max(high.y, at.y)};
-        }
+    for (const Vec3& corner : cornersOf(bounds)) {
+        const PicturePoint at = shot.camera.toPicture(item.drawnPose().point(corner), shot.size);
+        low = {std::min(low.x, at.x), std::min(low.y, at.y)};
+        high = {std::max(high.x, at.x), std::max(high.y, at.y)};
+    }
     const double margin = reachOf(shot.style) + 1.0;
     const auto inside = [](double value, int most) {
         return static_cast<int>(std::clamp(value, 0.0, static_cast<double>(most)));
@@ -66,8 +66,37 @@ FinishPass::Box FinishPass::outlinedBox(const Shot& shot, const Piece& piece, Gp
             inside(std::ceil(piece.area.bottom() - low.y + margin), height)};
 }
 
+std::vector<FinishPass::Box> FinishPass::outlinedStrips(const Shot& shot, const Piece& piece,
+                                                        GpuMeshes& meshes) {
+    std::vector<Box> boxes;
+    std::vector<int> cuts{0, static_cast<int>(piece.area.width)};
+    for (const SceneItem& item : shot.scene.items) {
+        const Box box = boxOf(item, meshes.of(item.mesh).bounds, shot, piece);
+        if (box.empty())
+            continue;
+        boxes.push_back(box);
+        cuts.insert(cuts.end(), {box.left, box.right});
+    }
+    std::ranges::sort(cuts);
+    std::vector<Box> strips;
+    for (std::size_t i = 1; i < cuts.size(); ++i) {
+        if (cuts[i - 1] == cuts[i])
+            continue;
+        Box strip{.left = cuts[i - 1], .right = cuts[i]};
+        for (const Box& box : boxes) {
+            if (box.left >= strip.right || box.right <= strip.left)
+                continue;
+            const bool first = strip.empty();
+            strip.low = first ? box.low : std::min(strip.low, box.low);
+            strip.high = first ? box.high : std::max(strip.high, box.high);
+        }
+        strips.push_back(strip);
+    }
+    return strips;
+}
+
 void FinishPass::drawInto(const Box& box) {
-    if (box.left >= box.right || box.low >= box.high)
+    if (box.empty())
         return;
     glScissor(box.left, box.low, box.right - box.left, box.high - box.low);
     glDrawArrays(GL_TRIANGLES, 0, 3);
@@ -102,22 +131,18 @@ void FinishPass::draw(const Shot& shot, const Piece& piece, const SampleTarget& 
     glActiveTexture(GL_TEXTURE0);
     glEnable(GL_SCISSOR_TEST);
     glBindVertexArray(array_.name());
-    const Box box = outlinedBox(shot, piece, meshes);
+    const std::vector<Box> strips = outlinedStrips(shot, piece, meshes);
     outlines_.use();
     setOutlines(shot);
-    drawInto(box);
+    for (const Box& strip : strips)
+        drawInto(strip);
     resolve_.use();
     resolve_.set("uColour", 0);
     resolve_.set("uSamples", shot.style.samples);
     resolve_.assertReady();
-    const bool none = box.left >= box.right || box.low >= box.high;
-    if (none) {
-        drawInto({0, 0, picture.width, picture.height});
-    } else {
-        drawInto({0, 0, picture.width, box.low});
-        drawInto({0, box.high, picture.width, picture.height});
-        drawInto({0, box.low, box.left, box.high});
-        drawInto({box.right, box.low, picture.width, box.high});
+    for (const Box& strip : strips) {
+        drawInto({strip.left, 0, strip.right, strip.low});
+        drawInto({strip.left, strip.high, strip.right, picture.height});
     }
     glDisable(GL_SCISSOR_TEST);
 }

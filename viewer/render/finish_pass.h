@@ -3,6 +3,8 @@
 #include "viewer/render/scene_pass.h"
 #include "viewer/render/target.h"
 
+#include <vector>
+
 namespace gapwise {
 
 /// Makes the pixels of a picture from its samples, and draws the outlines.
@@ -21,11 +23,14 @@ private:
         int low = 0;
         int right = 0; ///< Not part of it any more.
         int high = 0;  ///< Not part of it any more.
+        bool empty() const { return left >= right || low >= high; }
     };
-    /// Around all that can have an outline.
-    static Box outlinedBox(const Shot& shot, const Piece& piece, GpuMeshes& meshes);
+    /// Around what an item and its outlines cover; empty when that is outside of the piece.
+    static Box boxOf(const SceneItem& item, const Bounds& bounds, const Shot& shot, const Piece& piece);
+    /// Upright strips side by side that cover the piece; each box holds all that can have an outline there.
+    static std::vector<Box> outlinedStrips(const Shot& shot, const Piece& piece, GpuMeshes& meshes);
     void setOutlines(const Shot& shot);
-    void drawInto(const Box& box);
+    static void drawInto(const Box& box);
 
     FinishPass(ShaderProgram outlines, ShaderProgram resolve)
         : outlines_{std::move(outlines)}, resolve_{std::move(resolve)}, array_{gl::VertexArray::make()} {}

@@ -2,6 +2,7 @@
 
 #include "viewer/render/coarse_pass.h"
 #include "viewer/render/finish_pass.h"
+#include "viewer/render/kept_memory.h"
 #include "viewer/render/part_look.h"
 
 #include <epoxy/gl.h>
@@ -144,6 +145,7 @@ Renderer& Renderer::operator=(Renderer&&) noexcept = default;
 Renderer::~Renderer() = default;
 
 Result<Renderer> Renderer::make() {
+    keepFreedMemory();
     auto passes = Parts::makePasses();
     if (!passes)
         return passes.errors();
