@@ -26,7 +26,7 @@ bool any(const std::vector<Verdict>& verdicts, RuleState state) {
 DialState judgedState(const Job& job, const Seating& seating, const PartId& meant) {
     const std::vector<Verdict> verdicts = verdictsOf(job, meant);
     if (any(verdicts, RuleState::Broken))
-        return {DialSign::Broken, "broken"};
+        return {DialSign::Broken, "wrong"};
     if (!seating.index && indexIsSet(job.frame, seating.part, seating.seat))
         return {DialSign::NotSet, "not set"};
     const bool hasFace = std::ranges::any_of(verdicts, [](const Verdict& verdict) {

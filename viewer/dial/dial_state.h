@@ -20,7 +20,7 @@ enum class DialSign {
 /// A state as it stands on the screen.
 struct DialState {
     DialSign sign = DialSign::Empty;
-    std::string word{}; ///< `holds`, `broken`, `not set`, `face not set`, `not confirmed`, …
+    std::string word{}; ///< `holds`, `wrong`, `not set`, `face not set`, `not confirmed`, …
 };
 
 /// The state of all rules of a seat together, as far as it may be shown now.

@@ -159,7 +159,7 @@ EndDial endDialOf(const Job& job, Side side) {
     for (const Part* part : parts)
         dial.rings.push_back(ringOf(job, build, *part, side));
     const bool level = job.attitude().up == EndUp::Level;
-    dial.arrowWord = level ? "down" : "toward you";
+    dial.arrowWord = level ? "bench" : "you stand here";
     dial.arrowAt = clockSeenIn(job.standingView(), Degrees{180.0}).from(side);
     return dial;
 }

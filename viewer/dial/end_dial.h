@@ -34,8 +34,9 @@ struct EndDial {
     Side side = Side::Compressor;
     std::vector<DialRing> rings{}; ///< The one nearest to this end first.
     Degrees arrowAt{180.0};        ///< Where the arrow outside stands …
-    std::string_view arrowWord{};  ///< … and what it points at: `toward you` or `down`.
-    bool arrowBelieved = false;    ///< The drain was not confirmed since the piece was turned.
+    std::string_view
+        arrowWord{}; ///< … and what it points at: `you stand here`, or `bench` below a level piece.
+    bool arrowBelieved = false; ///< The drain was not confirmed since the piece was turned.
 };
 EndDial endDialOf(const Job& job, Side side);
 

@@ -81,7 +81,7 @@ std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface&
     for (const Finding* finding : findings)
         row.y += findingRow(*finding, row, surface, wish);
     if (findings.empty()) {
-        writeLine({row.x, row.y, row.width, surface.px(28.0)}, "Nothing that may be told is broken or open.",
+        writeLine({row.x, row.y, row.width, surface.px(28.0)}, "No rule that may be told is broken or open.",
                   {surface.fonts().body});
         row.y += surface.px(34.0);
     }

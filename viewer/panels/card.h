@@ -43,6 +43,19 @@ std::optional<bool> facePictures(const Faces& faces, std::optional<bool> chosen,
 
 std::optional<Wish> faceColumn(const Job& job, const SeatId& seat, const Area& area, const Surface& surface);
 
+/// The demanded clock of a seat as the person finds it, and as it is printed.
+struct DemandWords {
+    std::string clock{};   ///< `10:00`, as he stands.
+    std::string stands{};  ///< `as you stand: away from you and to your left`.
+    std::string printed{}; ///< `printed: 4:00 from the compressor side, inlet on top`.
+};
+/// Nothing while the demand is not shown, or where no rule prints a clock.
+std::optional<DemandWords> demandWordsOf(const Job& job, const SeatId& seat);
+
+/// A direction that is never cut off: `toward you and to your left`, or `toward-left` where that is wider
+/// than `width`.
+std::string directionIn(double width, const Job& job, Degrees seen, ImFont* font);
+
 /// What is wrong and why, or that it holds.
 std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area& area,
                                   const Surface& surface);

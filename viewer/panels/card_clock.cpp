@@ -29,35 +29,47 @@ std::string capital(std::string_view words) {
     return text;
 }
 
-void drawWords(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
+/// Where the index points, in words; a direction takes a line of its own, and a second one before it is cut.
+/// Returns the height used.
+double drawWords(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
     const Seating* seating = job.state.build.in(seat);
     const PartType* type = job.frame.typeOf(seating->part);
     const std::string index = capital(wordOf(type->index));
-    const Area upper{area.x, area.y, area.width, area.height * 0.52};
-    const Area lower{area.x, upper.bottom(), area.width, area.height - upper.height};
+    const Type small{surface.fonts().small, palette::kSoftInk};
+    const double upper = surface.px(21.0);
+    Area lower{area.x, area.y + upper, area.width, area.height - upper};
     const std::optional<GapWords> words = gapWordsOf(job, seat);
     if (!words) {
-        writeLine(upper, index + " not set", {surface.fonts().strong, palette::kUnknown});
-        writeLine(lower, "drag it round the dial, press a clock, or type one",
-                  {surface.fonts().small, palette::kSoftInk});
-        return;
+        writeLine({area.x, area.y, area.width, upper}, index + " not set",
+                  {surface.fonts().strong, palette::kUnknown});
+        return upper + writeLines(lower, "drag it round the dial, press a clock, or type one", small);
     }
-    writeLine(upper, index + " at " + words->own, {surface.fonts().strong});
-    const std::string from = words->from.empty() ? words->bench : words->from + " · " + words->bench;
-    writeLine(lower, words->other + " · " + from, {surface.fonts().small, palette::kSoftInk});
+    writeLine({area.x, area.y, area.width, upper}, index + " at " + words->own, {surface.fonts().strong});
+    const std::string from = words->from.empty() ? std::string{} : " · " + words->from;
+    for (const std::string& line : {words->other + from, words->bench}) {
+        const double used = writeLines(lower, line, small);
+        lower = {lower.x, lower.y + used, lower.width, lower.height - used};
+    }
+    return lower.y - area.y;
 }
 
 void chooseMeant(const Job& job, const Area& area, const Surface& surface) {
     constexpr std::array<std::pair<ClockMeant, const char*>, 3> kChoices{
-        {{ClockMeant::AsISeeIt, "as I see it"},
+        {{ClockMeant::AsISeeIt, "as I stand"},
          {ClockMeant::FromTurbine, "from turbine"},
          {ClockMeant::FromCompressor, "from compressor"}}};
-    const std::string drain = fmt::format(
-        "drain {}", benchPhrase(wrapped(job.standingView().top + Degrees{180.0}), job.attitude().up));
+    const double gap = surface.px(4.0);
+    const double wide = area.width * 0.38;
+    const Area others{area.x + wide + gap, area.y, area.width - wide - gap, area.height};
+    const std::string drain =
+        "drain " +
+        directionIn(wide - surface.px(8.0) - static_cast<double>(sizeOf(surface.fonts().small, "drain ").x),
+                    job, wrapped(job.standingView().top + Degrees{180.0}), surface.fonts().small);
     for (int i = 0; i < 3; ++i) {
         const auto& [meant, label] = kChoices.at(static_cast<std::size_t>(i));
         const bool own = meant == ClockMeant::AsISeeIt;
-        if (button(surface, columnOf(area, 3, i, surface.px(4.0)), label,
+        const Area place = own ? Area{area.x, area.y, wide, area.height} : columnOf(others, 2, i - 1, gap);
+        if (button(surface, place, label,
                    {.chosen = surface.drafts().meant == meant,
                     .font = surface.fonts().small,
                     .second = own ? std::string_view{drain} : std::string_view{"inlet on top"}}))
@@ -121,6 +133,13 @@ SideWords typedSide(std::string_view words) {
 
 } // namespace
 
+std::string directionIn(double width, const Job& job, Degrees seen, ImFont* font) {
+    std::string words = benchPhrase(seen, job.attitude().up);
+    if (static_cast<double>(sizeOf(font, words).x) > width)
+        words = benchWord(seen, job.attitude().up);
+    return words;
+}
+
 View viewMeant(const Job& job, ClockMeant meant) {
     switch (meant) {
     case ClockMeant::FromCompressor: return inletOnTop(Side::Compressor);
@@ -171,7 +190,7 @@ std::optional<TypedClock> clockField(const Area& area, const Surface& surface) {
     const bool wrong = !text.empty() && !clock;
     writeLine(words,
               wrong           ? "not a clock: 3:00, 90deg, 3:00 turbine"
-              : surface.bench ? "or type it as you see it"
+              : surface.bench ? "or type it as you stand"
                               : "or type it: 3:00, 3:00 turbine",
               {surface.fonts().small, wrong ? palette::kBroken : palette::kSoftInk});
     if (!clock || !(enter || pressed))
@@ -189,12 +208,11 @@ std::optional<Wish> clockColumn(const Job& job, const SeatId& seat, const Area& 
         return std::nullopt;
     }
     const double gap = surface.px(5.0);
-    const double words = surface.px(40.0);
+    const double words = std::max(surface.px(40.0), drawWords(job, seat, area, surface));
     const double row = (area.height - words - 4.0 * gap) / 4.0;
     const auto at = [&](int index) {
         return Area{area.x, area.y + words + gap + index * (row + gap), area.width, row};
     };
-    drawWords(job, seat, {area.x, area.y, area.width, words}, surface);
     chooseMeant(job, at(0), surface);
     std::optional<Wish> wish = quarters(job, seat, at(1), surface);
     if (const auto turned = smallTurns(job, seat, at(2), surface))

@@ -46,6 +46,12 @@ std::vector<std::string> warningsBefore(const Job& job, const PartId& part) {
     return warnings;
 }
 
+/// The second tap on a part of the tray falls on the seat that has just appeared under the finger.
+bool endsDoubleClick() {
+    return ImGui::IsMouseReleased(ImGuiMouseButton_Left) &&
+           ImGui::GetIO().MouseClickedLastCount[ImGuiMouseButton_Left] > 1;
+}
+
 std::string seatLabel(const Job& job, const Seat& seat) {
     const PartId meant = meantFor(job.frame, seat.id);
     const Part* part = job.frame.part(meant);
@@ -58,8 +64,8 @@ std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& 
                                 const Surface& surface) {
     std::optional<Wish> wish;
     const double heading = surface.px(24.0);
-    writeLine({area.x, area.y, area.width, heading}, "Where does it go? Tap a seat here, on a dial or in the picture.",
-              {surface.fonts().strong});
+    writeLine({area.x, area.y, area.width, heading},
+              "Where does it go? Tap a seat here, on a dial or in the picture.", {surface.fonts().strong});
     double top = area.y + heading + surface.px(2.0);
     for (const std::string& warning : warningsBefore(job, part)) {
         const Area notice{area.x, top, area.width, surface.px(24.0)};
@@ -78,7 +84,9 @@ std::optional<Wish> seatsColumn(const Job& job, const PartId& part, const Area& 
         const Seating* there = job.state.build.in(seats[i]->id);
         const std::string taken = there ? fmt::format("{} is in it", there->part.text) : std::string{};
         if (place.bottom() <= area.bottom() + 1.0 &&
-            button(surface, place, seatLabel(job, *seats[i]), {.enabled = there == nullptr, .second = taken}))
+            button(surface, place, seatLabel(job, *seats[i]),
+                   {.enabled = there == nullptr, .second = taken}) &&
+            !endsDoubleClick())
             wish = Act{PartPlaced{.part = part, .seat = seats[i]->id}};
     }
     return wish;

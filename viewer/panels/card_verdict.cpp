@@ -28,22 +28,22 @@ void drawState(const DialState& state, const std::string& words, const Area& are
               words, {surface.fonts().title, colourOf(state.sign)});
 }
 
-/// At the bench the demanded clock is read from far.
+/// At the bench the demanded clock is read from far, as he stands: the printed one is not where he sets it.
 double drawDemanded(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
-    const Verdict* verdict = printedVerdict(job, seat);
-    if (!surface.bench || !verdict || !demandShown(job, seat))
+    const std::optional<DemandWords> demand =
+        surface.bench ? demandWordsOf(job, seat) : std::optional<DemandWords>{};
+    if (!demand)
         return 0.0;
-    const PrintedClock& printed = *printedClockOf(*verdict->rule);
-    const double height = surface.px(50.0);
-    const std::string clock = hoursAndMinutes(printed.clock);
-    writeLine({area.x, area.y, area.width, height}, clock, {surface.fonts().bench});
-    const double left =
-        area.x + static_cast<double>(sizeOf(surface.fonts().bench, clock).x) + surface.px(12.0);
-    const std::string words = "demanded: " + verdict->rule->printed;
-    const Area beside{left, area.y + surface.px(6.0), area.right() - left, height - surface.px(6.0)};
-    const bool fits = heightOf(beside.width, words, surface.fonts().body) <= beside.height;
-    writeLines(beside, words, {fits ? surface.fonts().body : surface.fonts().small});
-    return height;
+    const Fonts& fonts = surface.fonts();
+    const double left = area.x + static_cast<double>(sizeOf(fonts.bench, demand->clock).x) + surface.px(12.0);
+    Area beside{left, area.y + surface.px(3.0), area.right() - left, area.height - surface.px(3.0)};
+    writeLine({area.x, area.y, left - area.x, surface.px(50.0)}, demand->clock, {fonts.bench});
+    for (const auto& [words, type] : {std::pair{&demand->stands, Type{fonts.strong}},
+                                      std::pair{&demand->printed, Type{fonts.small, palette::kSoftInk}}}) {
+        const double used = writeLines(beside, *words, type);
+        beside = {beside.x, beside.y + used, beside.width, beside.height - used};
+    }
+    return std::max(surface.px(50.0), beside.y - area.y + surface.px(4.0));
 }
 
 std::string holdsWords(const Job& job, const SeatId& seat) {
@@ -88,7 +88,7 @@ public:
                  confirmButton() + doneButton() + !next.empty();
         area_ = area;
         std::optional<Wish> wish;
-        if (saying_ && !shown_ && place("Look first", {.second = "it is recorded so"}))
+        if (saying_ && !shown_ && place("Show the demand", {.second = "it is noted"}))
             wish = LookFirst{seating_.seat};
         if (findingsButton())
             findingsBox();
@@ -100,7 +100,7 @@ public:
             wish = Act{SeatingConfirmed{seating_.seat, {surface_.drafts().by, Confirmation::Said::After}}};
         if (doneButton() && place("Done", {.enabled = ready(), .leading = ready(), .second = "I see it so"}))
             wish = said(seating_.seat, surface_.drafts());
-        if (!next.empty() && place("Next: " + next.text, {.leading = seating_.confirmed && !doneButton()}))
+        if (!next.empty() && place("Next: " + next.text, {.leading = nextLeads()}))
             wish = TakeInHand{next};
         return wish;
     }
@@ -124,6 +124,11 @@ private:
     bool findingsButton() const { return surface_.bench && shown_; }
     bool confirmButton() const {
         return !surface_.bench && !seating_.confirmed &&
+               dialStateOf(job_, seating_.seat).sign == DialSign::Holds;
+    }
+    /// Going on is what one most likely wants only where all holds and is said.
+    bool nextLeads() const {
+        return seating_.confirmed && !doneButton() &&
                dialStateOf(job_, seating_.seat).sign == DialSign::Holds;
     }
     /// The next part of the tray; at the bench only once this one is said.
@@ -175,6 +180,17 @@ std::string notSetWords(const Job& job, const SeatId& seat) {
     return "Now choose the face that you see. Then it is judged.";
 }
 
+/// Another judgement is told from its first page.
+void beginTelling(const SeatId& seat, const std::vector<const Finding*>& findings, Drafts& drafts) {
+    std::string told = seat.text;
+    for (const Finding* finding : findings)
+        told += "\n" + finding->words;
+    if (told == drafts.cardTold)
+        return;
+    drafts.cardTold = std::move(told);
+    drafts.cardPage = 0;
+}
+
 /// What is told where nothing is broken or open.
 void drawElse(const Job& job, const SeatId& seat, const Area& area, const Surface& surface) {
     switch (dialStateOf(job, seat).sign) {
@@ -189,18 +205,38 @@ void drawElse(const Job& job, const SeatId& seat, const Area& area, const Surfac
 
 } // namespace
 
+std::optional<DemandWords> demandWordsOf(const Job& job, const SeatId& seat) {
+    const Verdict* verdict = printedVerdict(job, seat);
+    if (!verdict || !demandShown(job, seat))
+        return std::nullopt;
+    const PrintedClock& printed = *printedClockOf(*verdict->rule);
+    const BareDial dial = bareDialOf(job, seat);
+    const Degrees seen = seenIn(dial.view, targetOf(printed));
+    const std::string from = printed.seenFrom ? fmt::format(" from the {} side", nameOf(*printed.seenFrom))
+                                              : std::string{" from either side"};
+    return DemandWords{.clock = hoursAndMinutes(seen),
+                       .stands = fmt::format("as you {}: {}", dial.heldOn.empty() ? "stand" : "hold it",
+                                             benchPhrase(seen, job.attitude().up)),
+                       .printed =
+                           fmt::format("printed: {}{}, inlet on top", hoursAndMinutes(printed.clock), from)};
+}
+
 std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area& area,
                                   const Surface& surface) {
     const DialState state = dialStateOf(job, seat);
     const double heading = surface.px(30.0);
-    drawState(state, fmt::format("{} {}", job.state.build.in(seat)->part.text, state.word),
+    drawState(state,
+              fmt::format("{}: {}", job.state.build.in(seat)->part.text,
+                          state.sign == DialSign::Broken ? "rule broken" : state.word),
               {area.x, area.y, area.width, heading}, surface);
     const double buttons = std::max(surface.target, surface.px(40.0));
     Area body{area.x, area.y + heading + surface.px(4.0), area.width, 0.0};
     body.height = area.bottom() - buttons - surface.px(6.0) - body.y;
     const double demanded = drawDemanded(job, seat, body, surface);
     body = {body.x, body.y + demanded, body.width, body.height - demanded};
-    const std::vector<ToldPage> pages = pagesOf(toldFindingsOf(job, seat), body, surface);
+    const std::vector<const Finding*> findings = toldFindingsOf(job, seat);
+    const std::vector<ToldPage> pages = pagesOf(findings, body, surface);
+    beginTelling(seat, findings, surface.drafts());
     std::size_t& index = surface.drafts().cardPage;
     index = index < pages.size() ? index : 0;
     if (pages.empty())

@@ -1,6 +1,7 @@
 #include "viewer/panels/bench_question.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/parts.h"
+#include "viewer/panels/tip_word.h"
 
 #include <algorithm>
 #include <array>
@@ -106,25 +107,14 @@ void drawWindows(const DialPlan& plan, std::size_t index, const DialRing& ring, 
     }
 }
 
-/// Which way is toward the person: a tip outside the rim, its word beside it; for a tip at the left or right
-/// the word stands in the free corner below it.
+/// Where the person stands, or the bench: a tip outside the rim, its word beside it.
 void drawArrow(const EndDial& dial, const DialPlan& plan, const Area& area, const Surface& surface) {
     const double size = surface.px(12.0);
     const Round outside = plan.face.withRadius(plan.face.radius + surface.px(3.0));
     drawPointer(outside, dial.arrowAt, size, palette::kInk);
-    const double sine = std::sin(radians(dial.arrowAt));
-    const double height = surface.px(18.0);
-    const std::string words = std::string{dial.arrowWord} + (dial.arrowBelieved ? " ?" : "");
-    if (std::abs(sine) < 0.5) {
-        const ImVec2 tip = outside.withRadius(outside.radius + size * 0.5).at(dial.arrowAt);
-        const double left = static_cast<double>(tip.x) + surface.px(14.0);
-        writeLine({left, static_cast<double>(tip.y) - height / 2.0, area.right() - left, height}, words,
-                  {surface.fonts().strong});
-        return;
-    }
-    const bool right = sine > 0.0;
-    writeLine({area.x, area.bottom() - height, area.width, height}, right ? words + " →" : "← " + words,
-              {surface.fonts().strong, palette::kInk, right ? Align::Right : Align::Left});
+    const ImVec2 tip = outside.withRadius(outside.radius + size * 0.5).at(dial.arrowAt);
+    writeTipWord({static_cast<double>(tip.x), static_cast<double>(tip.y), size, dial.arrowAt},
+                 std::string{dial.arrowWord} + (dial.arrowBelieved ? " ?" : ""), area, surface);
 }
 
 void drawDial(const EndDial& dial, const Job& job, const DialPlan& plan, const Surface& surface) {

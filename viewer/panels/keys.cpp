@@ -27,7 +27,7 @@ constexpr std::array<KeyHelp, 23> kKeys{{{"Page Down", "next step done (foot swi
                                          {"y", "I looked: it is so; at the bench: done"},
                                          {"e", "show me the mistake"},
                                          {"Delete", "take the part in hand off"},
-                                         {"Escape", "put it down, close a box"},
+                                         {"Escape", "close the card, a box"},
                                          {"l", "all findings"},
                                          {"s", "save, open, start again, leave"},
                                          {"Ctrl+Z  Ctrl+Y", "undo, redo"},
@@ -171,6 +171,10 @@ std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
         return Act{PartTakenOff{seating->seat}};
     if (!pressedOnce(ImGuiKey_Escape))
         return std::nullopt;
+    if (drafts.box == Drafts::Box::File && drafts.askedStartAgain) {
+        drafts.askedStartAgain = false;
+        return std::nullopt;
+    }
     if (drafts.box != Drafts::Box::None) {
         drafts.box = Drafts::Box::None;
         return std::nullopt;
@@ -202,6 +206,8 @@ std::span<const KeyHelp> keyHelp() {
 }
 
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts) {
+    // What was asked in a box that was closed meanwhile is not asked any more.
+    drafts.askedStartAgain = drafts.askedStartAgain && drafts.box == Drafts::Box::File;
     const ImGuiIO& io = ImGui::GetIO();
     if (io.WantTextInput)
         return std::nullopt;

@@ -40,7 +40,8 @@ double chip(const Surface& surface, const Area& area, DialSign sign, const std::
 void drawCounts(const Counts& counts, Area area, const Surface& surface) {
     const auto next = [&](double right) { area = {right, area.y, area.right() - right, area.height}; };
     if (counts.broken > 0)
-        next(chip(surface, area, DialSign::Broken, fmt::format("{} broken", counts.broken)));
+        next(chip(surface, area, DialSign::Broken,
+                  fmt::format("{} {} broken", counts.broken, counts.broken == 1 ? "rule" : "rules")));
     if (counts.open > 0)
         next(chip(surface, area, DialSign::Open, fmt::format("{} open", counts.open)));
     if (counts.untold > 0)

@@ -15,7 +15,7 @@ namespace gapwise {
 /// Everything on the screen but the 3D picture, as functions from what is shown to what is wished. Dear ImGui
 /// draws them; no window, no OpenGL.
 
-/// What can be pressed in a picture, by name: `card/Put down`, `tray/SR-CO`. For scripts and tests that drive
+/// What can be pressed in a picture, by name: `card/Close`, `tray/SR-CO`. For scripts and tests that drive
 /// the screen as a hand does.
 struct Target {
     std::string name{};
@@ -53,6 +53,7 @@ struct Drafts {
     std::string clock{};     ///< Clock that is being typed on the card.
     ClockMeant meant = ClockMeant::AsISeeIt;
     std::size_t cardPage = 0; ///< Which page of the part's findings the card tells.
+    std::string cardTold{};   ///< Which judgement these pages tell.
     SeatId saying{};          ///< Seat of which is being said what is seen.
     std::optional<Degrees> gapSeen{};
     std::optional<bool> referenceFaceVisible{};

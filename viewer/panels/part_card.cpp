@@ -28,7 +28,7 @@ std::optional<Wish> identityButtons(const Job& job, const Area& area, const Surf
     std::optional<Wish> wish;
     const Seating* seating = seatingInHand(job);
     const double gap = surface.px(6.0);
-    if (button(surface, columnOf(area, 2, 0, gap), "Put down", {.font = surface.fonts().small}))
+    if (button(surface, columnOf(area, 2, 0, gap), "Close", {.font = surface.fonts().small}))
         wish = TakeInHand{};
     if (button(surface, columnOf(area, 2, 1, gap), "Take off",
                {.enabled = seating != nullptr, .font = surface.fonts().small}))

@@ -43,13 +43,13 @@ std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks);
 std::string sentenceOf(const Frame& frame, const StepId& step);
 
 /// What speaks against doing a step now: `comes after S06 and S07`, `is the end of the last look at SR-TI
-/// (broken)`; empty when nothing does.
+/// (wrong)`; empty when nothing does.
 std::string warningBefore(const StepMark& mark);
 
 /// Parts that steps before the one that places `part` place, and that are in no seat: the nearest first.
 std::vector<PartId> partsBefore(const Job& job, const PartId& part);
 
-/// What a step would hide unfinished: `SR-TI (broken), BRG-T (not placed)`; empty when nothing.
+/// What a step would hide unfinished: `SR-TI (wrong), BRG-T (not placed)`; empty when nothing.
 std::string hidesUnfinished(const StepMark& mark);
 
 } // namespace gapwise

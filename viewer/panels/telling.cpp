@@ -78,7 +78,7 @@ std::string benchWords(const Job& job, const SeatId& seat, const Clock& clock) {
     const EndUp up = job.attitude().up;
     const bool beside = sightOf(job.frame, job.state.build, seat) == Sight::FromBeside;
     const bool behind = beside && up != EndUp::Level && benchWord(seen, up).starts_with("away");
-    return fmt::format("on the bench: {}{}", benchPhrase(seen, up), behind ? ", hidden behind the part" : "");
+    return fmt::format("bench: {}{}", benchPhrase(seen, up), behind ? ", hidden behind the part" : "");
 }
 
 } // namespace

@@ -26,7 +26,7 @@ Counts countsOf(const Job& job);
 struct GapWords {
     std::string own{};   ///< `3:00 from the compressor side`, from the end its part goes in.
     std::string other{}; ///< `9:00 from the turbine side`.
-    std::string bench{}; ///< `on the bench: to your right`.
+    std::string bench{}; ///< `bench: to your right`.
     std::string from{};  ///< `read from the mark of ROTOR`, or empty: from the inlet.
 };
 std::optional<GapWords> gapWordsOf(const Job& job, const SeatId& seat);

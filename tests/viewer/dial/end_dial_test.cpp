@@ -153,7 +153,7 @@ TEST(EndDial, AtTheBenchNothingIsDemandedBeforeItWasSaid) {
 }
 
 // By the view formula: with the drain at the person's right the top is at his left.
-TEST(EndDial, ArrowShowsWhichWayIsTowardTheBench) {
+TEST(EndDial, ArrowShowsWhereThePersonStands) {
     AtHand hand;
     hand.start("alder-72", Use::Practise);
     hand.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{180.0}), true});
@@ -162,15 +162,15 @@ TEST(EndDial, ArrowShowsWhichWayIsTowardTheBench) {
     hand.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{90.0}), true});
     EXPECT_DOUBLE_EQ(endDialOf(hand.job(), Side::Compressor).arrowAt.value, 270.0);
     EXPECT_DOUBLE_EQ(endDialOf(hand.job(), Side::Turbine).arrowAt.value, 90.0);
-    EXPECT_EQ(endDialOf(hand.job(), Side::Turbine).arrowWord, "toward you");
+    EXPECT_EQ(endDialOf(hand.job(), Side::Turbine).arrowWord, "you stand here");
 }
 
-TEST(EndDial, ArrowOfALevelPieceIsDown) {
+TEST(EndDial, ArrowOfALevelPieceIsAtTheBench) {
     AtHand hand;
     hand.start("alder-72", Use::Practise);
     hand.act(AttitudeChanged{levelAttitude(Side::Turbine, Degrees{0.0}), true});
     const EndDial dial = endDialOf(hand.job(), Side::Turbine);
-    EXPECT_EQ(dial.arrowWord, "down");
+    EXPECT_EQ(dial.arrowWord, "bench");
     EXPECT_DOUBLE_EQ(dial.arrowAt.value, 0.0);
 }
 

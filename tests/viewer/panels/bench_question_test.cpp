@@ -66,7 +66,7 @@ TEST(BenchQuestion, NothingIsSaidOfARingBefore) {
     grant(desk.workplace, TakeInHand{PartId{"SR-CO"}});
     desk.frames(2);
     EXPECT_FALSE(desk.has("card/bare dial"));
-    EXPECT_FALSE(desk.has("card/Look first"));
+    EXPECT_FALSE(desk.has("card/Show the demand"));
 }
 
 TEST(BenchQuestion, ATurnByKeyDoesNotPassItBy) {

@@ -122,6 +122,22 @@ TEST(FileBox, StartingAgainMayBeThoughtBetterOf) {
     EXPECT_TRUE(desk.has("file/Start again …"));
 }
 
+TEST(FileBox, EscapeCancelsStartingAgain) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    desk.at.place("SR-CO");
+    desk.click("banner/File …");
+    desk.click("file/Start again …");
+    ASSERT_TRUE(desk.panels.drafts.askedStartAgain);
+    desk.key(ImGuiKey_Escape);
+    EXPECT_FALSE(desk.panels.drafts.askedStartAgain);
+    EXPECT_EQ(desk.panels.drafts.box, Drafts::Box::File) << "one thing at a time";
+    desk.click("file/Start again …");
+    desk.click("banner/File …");
+    desk.frame();
+    EXPECT_FALSE(desk.panels.drafts.askedStartAgain) << "a box that was closed asks nothing";
+}
+
 TEST(FileBox, OpensABuildSheetByItsPath) {
     Desk desk;
     desk.start("birch-150", Use::Show);

@@ -110,6 +110,17 @@ TEST(CardTelling, ThePagesAreTurnedAndComeRoundAgain) {
     EXPECT_EQ(desk.panels.drafts.cardPage, 0U);
 }
 
+TEST(CardTelling, AnotherJudgementIsToldFromItsFirstPage) {
+    Desk desk;
+    holdWrong(desk);
+    desk.panels.drafts.cardPage = 1;
+    desk.frame();
+    EXPECT_EQ(desk.panels.drafts.cardPage, 1U) << "the same is read on";
+    desk.at.point("SR-CO", Side::Compressor, 250.0);
+    desk.frame();
+    EXPECT_EQ(desk.panels.drafts.cardPage, 0U);
+}
+
 TEST(ShowMe, LooksFirstAsTheSheetReadsThenAsItWasSet) {
     Desk desk;
     holdWrong(desk);

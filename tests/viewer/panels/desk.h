@@ -37,7 +37,7 @@ public:
     void press();
     void release();
     void clickAt(double x, double y);
-    /// Presses what is named, `card/Put down`; the test fails when nothing is named so.
+    /// Presses what is named, `card/Close`; the test fails when nothing is named so.
     void click(std::string_view target);
     void type(std::string_view letters);
     void key(ImGuiKey key, bool ctrl = false);

@@ -4,6 +4,7 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <imgui.h>
 
 namespace gapwise {
 
@@ -37,6 +38,38 @@ TEST(PartCard, APartFromTheTrayAsksWhereItGoes) {
     EXPECT_EQ(placed->seat.text, "seat-SR-CO");
     EXPECT_FALSE(placed->index) << "from the tray nothing is known";
     EXPECT_FALSE(placed->referenceFaceLooks);
+}
+
+TEST(PartCard, ADoubleTapOnTheTrayFillsNoSeat) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    desk.click("tray/SR-CO");
+    const Area seat = desk.areaOf("card/Seat of SR-CO: outer snap ring of the compressor bearing");
+    ASSERT_FALSE(seat.empty());
+    desk.frames(60);
+    desk.moveTo(seat.middleX(), seat.middleY());
+    // The first tap was here too, a moment ago.
+    ImGuiIO& io = ImGui::GetIO();
+    io.MouseClickedTime[0] = ImGui::GetTime();
+    io.MouseClickedPos[0] = io.MousePos;
+    io.MouseClickedLastCount[0] = 1;
+    desk.press();
+    desk.release();
+    EXPECT_EQ(seatingOf(desk, "SR-CO"), nullptr) << "the second half of a double tap";
+    desk.frames(60);
+    desk.clickAt(seat.middleX(), seat.middleY());
+    EXPECT_NE(seatingOf(desk, "SR-CO"), nullptr) << "a tap of its own";
+}
+
+TEST(PartCard, ADirectionIsNeverCutOff) {
+    Desk desk;
+    holdSrCo(desk);
+    ImFont* font = desk.panels.fonts.small;
+    for (double seen = 0.0; seen < 360.0; seen += 45.0) {
+        const EndUp up = desk.job().attitude().up;
+        EXPECT_EQ(directionIn(1000.0, desk.job(), Degrees{seen}, font), benchPhrase(Degrees{seen}, up));
+        EXPECT_EQ(directionIn(20.0, desk.job(), Degrees{seen}, font), benchWord(Degrees{seen}, up));
+    }
 }
 
 TEST(PartCard, ALookAlikeCanGoIntoAnyOfTheirSeats) {
@@ -148,13 +181,13 @@ TEST(PartCard, InPracticeAFaceIsTriedBeforeItIsTold) {
     EXPECT_FALSE(toldFindingsOf(desk.job(), seat).empty());
 }
 
-TEST(PartCard, TakesOffAndPutsDown) {
+TEST(PartCard, TakesOffAndCloses) {
     Desk desk;
     holdSrCo(desk);
     desk.click("card/Take off");
     EXPECT_EQ(seatingOf(desk, "SR-CO"), nullptr);
     EXPECT_TRUE(desk.job().inHand) << "it is still in hand";
-    desk.click("card/Put down");
+    desk.click("card/Close");
     EXPECT_FALSE(desk.job().inHand);
 }
 
@@ -206,7 +239,7 @@ TEST(GapWords, SayAClockFromBothSidesAndOnTheBench) {
     ASSERT_TRUE(words);
     EXPECT_EQ(words->own, "3:00 from the compressor side");
     EXPECT_EQ(words->other, "9:00 from the turbine side");
-    EXPECT_EQ(words->bench, "on the bench: to your left") << "the drain is away";
+    EXPECT_EQ(words->bench, "bench: to your left") << "the drain is away";
     EXPECT_EQ(words->from, "");
 }
 

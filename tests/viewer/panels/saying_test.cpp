@@ -81,13 +81,31 @@ TEST(Saying, LookingFirstIsOneTouchAndRecorded) {
     Desk desk;
     begin(desk);
     desk.click("compressor/seat-SR-CO");
-    desk.click("card/Look first");
+    desk.click("card/Show the demand");
     EXPECT_TRUE(demandShown(desk.job(), kSeat));
     tapBareDial(desk, 90.0);
     desk.click("card/sharp");
     desk.click("card/Done");
     ASSERT_TRUE(desk.build().in(kSeat)->confirmed);
     EXPECT_EQ(desk.build().in(kSeat)->confirmed->said, Confirmation::Said::After);
+}
+
+// Drain away: what is printed at 3:00 lies at 9:00 as he stands. By the view formula θ_seen = φ + σθ.
+TEST(Saying, TheDemandedClockIsToldAsThePersonStands) {
+    Desk desk;
+    begin(desk);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{0.0}), true});
+    desk.frame();
+    EXPECT_FALSE(demandWordsOf(desk.job(), kSeat)) << "nothing was said yet";
+    desk.click("compressor/seat-SR-CO");
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    desk.click("card/Done");
+    const auto demand = demandWordsOf(desk.job(), kSeat);
+    ASSERT_TRUE(demand);
+    EXPECT_EQ(demand->clock, "9:00");
+    EXPECT_EQ(demand->stands, "as you stand: to your left");
+    EXPECT_EQ(demand->printed, "printed: 3:00 from the compressor side, inlet on top");
 }
 
 TEST(Saying, DoneIsNothingBeforeAllIsTapped) {
@@ -191,7 +209,7 @@ TEST(Saying, ADraftOfOneRingIsNotSaidOfAnother) {
     desk.click("compressor/seat-SR-CO");
     tapBareDial(desk, 90.0);
     EXPECT_TRUE(desk.panels.drafts.gapSeen);
-    desk.click("card/Put down");
+    desk.click("card/Close");
     desk.click("compressor/seat-THRUST");
     EXPECT_FALSE(desk.panels.drafts.gapSeen);
 }
