@@ -92,12 +92,15 @@ TEST_F(Drawing, SeeksOutlinesAsFarAsTheyReach) {
     shot.style.shadow = false;
     shot.style.lineScale = 3.0;
     const Image near = drawn(shot);
-    // With something far beyond opposite corners of the picture, outlines are sought everywhere in it.
-    for (const double away : {-1000.0, 1000.0}) {
-        SceneItem beyond = shown.items.front();
-        beyond.pose.shift = beyond.pose.shift + Vec3{away, away, 0.0};
-        shown.items.push_back(beyond);
-    }
+    // With a part that lies beyond opposite corners of the picture, outlines are sought everywhere in it.
+    auto mesh = std::make_shared<DrawnMesh>();
+    for (const double away : {-1000.0, 1000.0})
+        for (const Vec3& corner : {Vec3{0.0, 0.0, 0.0}, Vec3{1.0, 0.0, 0.0}, Vec3{0.0, 1.0, 0.0}}) {
+            mesh->body.faces.positions.push_back(corner + Vec3{away, away, 0.0});
+            mesh->body.faces.normals.push_back({0.0, 0.0, 1.0});
+        }
+    mesh->body.faces.triangles = {{0U, 1U, 2U}, {3U, 4U, 5U}};
+    shown.items.push_back({.mesh = mesh});
     EXPECT_EQ(drawn(shot).pixels, near.pixels);
 }
 
