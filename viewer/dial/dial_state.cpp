@@ -59,7 +59,7 @@ Build shownBuildOf(const Job& job) {
         if (job.turning && seating.seat == job.turning->seat)
             seating.index = job.turning->index;
         // What is on record would be copied instead of looked at.
-        if (job.use == Use::Bench && job.inHand == seating.part && !demandShown(job, seating.seat))
+        if (job.use == Use::Bench && !demandShown(job, seating.seat))
             seating.index.reset();
     }
     return build;

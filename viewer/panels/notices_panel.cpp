@@ -1,3 +1,4 @@
+#include "viewer/dial/dial.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/parts.h"
 #include "viewer/panels/telling.h"
@@ -37,6 +38,16 @@ double chip(const Surface& surface, const Area& area, DialSign sign, const std::
     return area.x + surface.px(21.0) + width + surface.px(14.0);
 }
 
+/// The part of the outermost ring of which nobody said what he sees: rings on a dial lie too close for
+/// gloves.
+std::optional<PartId> firstUnsaid(const Job& job) {
+    for (const Side side : {Side::Turbine, Side::Compressor})
+        for (const DialRing& ring : endDialOf(job, side).rings)
+            if (ring.filled && ring.state.sign == DialSign::Unsaid && ring.sight != Sight::Hidden)
+                return ring.part;
+    return std::nullopt;
+}
+
 void drawCounts(const Counts& counts, Area area, const Surface& surface) {
     const auto next = [&](double right) { area = {right, area.y, area.right() - right, area.height}; };
     if (counts.broken > 0)
@@ -65,8 +76,15 @@ std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, c
     } else if (workplace.job) {
         fillArea(area, palette::kSheet, surface.px(6.0));
         frameArea(area, palette::kHairline, surface.px(6.0));
+        Area inner = area.inset(surface.bench ? 0.0 : surface.px(5.0));
+        if (const auto unsaid = surface.bench ? firstUnsaid(*workplace.job) : std::nullopt) {
+            const double wide = surface.px(150.0);
+            if (button(surface, {inner.right() - wide, inner.y, wide, inner.height}, "Say " + unsaid->text,
+                       {.leading = true, .font = surface.fonts().strong, .second = "what you see"}))
+                wish = TakeInHand{*unsaid};
+            inner.width -= wide + surface.px(6.0);
+        }
         const double width = surface.px(116.0);
-        const Area inner = area.inset(surface.bench ? 0.0 : surface.px(5.0));
         const bool open = surface.drafts().box == Drafts::Box::Findings;
         drawCounts(countsOf(*workplace.job),
                    {inner.x + surface.px(5.0), inner.y, inner.width - width - surface.px(10.0), inner.height},

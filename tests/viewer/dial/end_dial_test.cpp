@@ -237,7 +237,8 @@ TEST(EndDial, WhatNobodySetCarriesAQuestionMark) {
         EXPECT_EQ(signAtIndex(ringOf(hand, Side::Compressor, "SR-CO")), DialSign::NotSet);
         hand.point("SR-CO", Side::Compressor, 270.0);
         const DialRing ring = ringOf(hand, Side::Compressor, "SR-CO");
-        EXPECT_EQ(signAtIndex(ring), ring.state.sign);
+        // At the bench what is on record is not shown before it is said.
+        EXPECT_EQ(signAtIndex(ring), use == Use::Bench ? DialSign::NotSet : ring.state.sign);
     }
 }
 

@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -212,6 +213,34 @@ TEST(Saying, ADraftOfOneRingIsNotSaidOfAnother) {
     desk.click("card/Close");
     desk.click("compressor/seat-THRUST");
     EXPECT_FALSE(desk.panels.drafts.gapSeen);
+}
+
+TEST(Saying, TheNextRingToSayIsOneTouchAway) {
+    Desk desk;
+    begin(desk);
+    desk.click("notices/Say SR-CO");
+    EXPECT_EQ(desk.job().inHand, PartId{"SR-CO"});
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    desk.click("card/Done");
+    desk.click("card/Close");
+    EXPECT_TRUE(desk.areaOf("notices/Say SR-CO").empty()) << "it was said";
+}
+
+TEST(Saying, WhatIsOnRecordIsNotShownBeforeItIsSaid) {
+    Desk desk;
+    begin(desk);
+    desk.at.point("SR-CO", Side::Compressor, 90.0);
+    const auto shown = [&] {
+        const EndDial dial = endDialOf(desk.job(), Side::Compressor);
+        return std::ranges::find(dial.rings, kSeat, &DialRing::seat)->at;
+    };
+    EXPECT_FALSE(shown());
+    desk.click("notices/Say SR-CO");
+    tapBareDial(desk, 90.0);
+    desk.click("card/sharp");
+    desk.click("card/Done");
+    EXPECT_TRUE(shown());
 }
 
 } // namespace gapwise
