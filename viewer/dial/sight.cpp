@@ -63,7 +63,8 @@ Cover coverFrom(const Frame& frame, const Build& build, const Seat& seat, Side e
         const bool other = place && type && standing.seat != seat.id && standing.part != frame.housing;
         if (!other)
             continue;
-        const Side looks = standing.referenceFaceLooks.value_or(demandedFaceOf(frame, partMeantFor(standing.seat)));
+        const Side looks =
+            standing.referenceFaceLooks.value_or(demandedFaceOf(frame, partMeantFor(standing.seat)));
         cover = std::max(cover, coverBy(slabsOf(*type, *place, looks), *exposed, eye));
     }
     return cover;

@@ -49,7 +49,8 @@ public:
         const Clock meaningless = Clock::seenFrom(
             Side::Compressor, hasIndex ? seededAngle(seating.part, options_.seed) : Degrees{0.0});
         const Seated sits{.index = clock.index.value_or(meaningless),
-                          .referenceFaceLooks = seating.referenceFaceLooks.value_or(demandedFaceOf(frame_, partMeantFor(seating.seat))),
+                          .referenceFaceLooks = seating.referenceFaceLooks.value_or(
+                              demandedFaceOf(frame_, partMeantFor(seating.seat))),
                           .stationMm = seat ? seat->zMm : 0.0};
         const bool known = (clock.index || !hasIndex) && (seating.referenceFaceLooks || !hasFace);
         return {.part = seating.part,

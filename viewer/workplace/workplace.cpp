@@ -88,7 +88,7 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
             return frame.errors();
         job.frame = std::move(frame).value();
         job.log.start.frame = head.frame;
-        job.name = "unsaved";
+        job.name = "not saved as a sheet";
     } else {
         Result<BuildSheet> sheet = parseBuildSheet(data, head.sheetText, head.sheet);
         if (!sheet)

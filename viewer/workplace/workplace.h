@@ -29,7 +29,7 @@ struct Job {
     Frame frame{};
     std::optional<Frame> sister{};
     Use use = Use::Practise;
-    std::string name{};              ///< Of the build sheet, or `unsaved`.
+    std::string name{};              ///< Of the build sheet, or `not saved as a sheet`.
     JournalHead head{};              ///< What it began with.
     std::filesystem::path savedTo{}; ///< The build sheet that it was last saved to; empty: none yet.
     Log log{};

@@ -66,8 +66,9 @@ TEST(CheckText, AsksTheQuestionThatDecides) {
 }
 
 TEST(CheckText, SaysHowThePieceLies) {
-    EXPECT_THAT(textOf(frameFor(Purpose::Work), brokenBuild()),
-                HasSubstr("On the bench, seen from its front: compressor end up, drain at 12:00, away from you.\n"));
+    EXPECT_THAT(
+        textOf(frameFor(Purpose::Work), brokenBuild()),
+        HasSubstr("On the bench, seen from its front: compressor end up, drain at 12:00, away from you.\n"));
     EXPECT_THAT(textOf(frameFor(Purpose::Work), Build{}), HasSubstr("is not known"));
 }
 

@@ -84,7 +84,7 @@ TEST(Workplace, AFrameStartsWithEveryPartButTheHousingOnTheTray) {
     AtHand hand;
     hand.start("alder-72", Use::Bench);
     EXPECT_EQ(hand.job().use, Use::Bench);
-    EXPECT_EQ(hand.job().name, "unsaved");
+    EXPECT_EQ(hand.job().name, "not saved as a sheet");
     EXPECT_EQ(partsOnTray(hand.job()).size(), hand.job().frame.parts.size() - 1);
     const Result<JournalContent> journal = readJournal(hand.workplace.journal->file());
     ASSERT_TRUE(journal);
@@ -339,7 +339,7 @@ TEST(Workplace, ASheetThatCannotBeSavedIsRefusedAndNothingIsWritten) {
     const std::filesystem::path place = belowAFile(hand);
     grant(hand.workplace, SaveSheet{place / "mine.build.json"});
     ASSERT_TRUE(hand.workplace.note && hand.workplace.note->refused);
-    EXPECT_EQ(hand.job().name, "unsaved");
+    EXPECT_EQ(hand.job().name, "not saved as a sheet");
     EXPECT_EQ(bytesOf(hand.workplace.stateFolder / "a-file"), "in the way\n");
     const std::filesystem::path whole = hand.workplace.stateFolder / "whole.build.json";
     {
