@@ -44,11 +44,13 @@ std::array<Area, 4> answerPlaces(const Area& area, const Surface& surface) {
     if (area.height < 3.0 * height + 2.0 * gap)
         return {columnOf(area, 4, 0, gap), columnOf(area, 4, 1, gap), columnOf(area, 4, 2, gap),
                 columnOf(area, 4, 3, gap)};
-    const double width = std::min(surface.px(190.0), (area.width - 2.0 * gap) / 3.0);
-    const double middleX = area.middleX() - width / 2.0;
+    const double widest = surface.px(190.0);
+    const double width = std::min(widest, (area.width - 2.0 * gap) / 3.0); // Beside the piece,
+    const double wide = std::min(widest, area.width);                      // above and below it.
+    const double middleX = area.middleX() - wide / 2.0;
     const double middleY = area.middleY() - height / 2.0;
-    return {Area{middleX, area.y, width, height}, Area{area.right() - width, middleY, width, height},
-            Area{middleX, area.bottom() - height, width, height}, Area{area.x, middleY, width, height}};
+    return {Area{middleX, area.y, wide, height}, Area{area.right() - width, middleY, width, height},
+            Area{middleX, area.bottom() - height, wide, height}, Area{area.x, middleY, width, height}};
 }
 
 /// The question over the picture, which stays in view below it; returns the place below.
@@ -75,11 +77,15 @@ std::optional<Degrees> drainAnswers(const DrainAsked& asked, const Area& area, c
     for (std::size_t i = 0; i < places.size(); ++i) {
         const Degrees seen{90.0 * static_cast<double>(i)};
         const bool here = asked.believed && apart(seen, *asked.believed) < Degrees{45.0};
-        if (button(surface, places.at(i), bigWord(seen, asked.up),
+        const bool narrow = places.at(i).width < surface.px(160.0);
+        const std::string_view believed = narrow ? "believed" : "believed, after the turn";
+        std::string word = bigWord(seen, asked.up);
+        if (constexpr std::string_view kYour = "TO YOUR "; narrow && word.starts_with(kYour))
+            word.erase(0, kYour.size());
+        if (button(surface, places.at(i), word,
                    {.chosen = here,
-                    .font = places.at(i).width < surface.px(160.0) ? surface.fonts().strong
-                                                                   : surface.fonts().title,
-                    .second = here ? "believed, after the turn" : ""}))
+                    .font = narrow ? surface.fonts().strong : surface.fonts().title,
+                    .second = here ? believed : std::string_view{}}))
             answer = seen;
     }
     return answer;
