@@ -18,8 +18,10 @@ Clock clockOf(const Vec3& point) {
 Pose poseOf(const Seated& seated) {
     const Vec3 index = directionOf(seated.index);
     const Vec3 face{0.0, 0.0, signOf(seated.referenceFaceLooks)};
-    return Pose{
-        .xAxis = cross(index, face), .yAxis = index, .zAxis = face, .shift = {0.0, 0.0, seated.stationMm}};
+    return Pose{.xAxis = cross(index, face),
+                .yAxis = index,
+                .zAxis = face,
+                .shift = seated.asideMm + Vec3{0.0, 0.0, seated.stationMm}};
 }
 
 Clock featureClock(const Clock& index, Side referenceFaceLooks, Degrees offset) {

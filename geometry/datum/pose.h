@@ -17,6 +17,7 @@ struct Seated {
     Clock index = Clock::seenFrom(Side::Compressor, Degrees{0.0});
     Side referenceFaceLooks = Side::Compressor;
     double stationMm = 0.0; ///< Z of the part's origin, in mm.
+    Vec3 asideMm{};         ///< Where its axis stands off the shaft, square to it; zero for most parts.
 };
 
 /// A rigid motion: columns of the rotation and a shift in mm. The determinant is always +1.

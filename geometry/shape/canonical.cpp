@@ -41,11 +41,16 @@ std::string textOf(const Blades& b) {
                        b.lean.value, b.zFrom, b.zTo, b.reach, textOf(b.hub), textOf(b.edge), inlet);
 }
 
+std::string textOfAside(double mm) {
+    return mm == 0.0 ? std::string{} : fmt::format(" aside {}", mm);
+}
+
 std::string textOf(const FeatureForm& form) {
     return std::visit(
         Overloaded{
             [](const RadialHole& h) {
-                return fmt::format("radial {} {} {}", h.diameterMm, textOf(h.r), h.zMm);
+                return fmt::format("radial {} {} {}{}", h.diameterMm, textOf(h.r), h.zMm,
+                                   textOfAside(h.asideMm));
             },
             [](const AxialHole& h) {
                 return fmt::format("axial {} {} {}", h.diameterMm, h.circleRadiusMm, textOf(h.z));
@@ -53,7 +58,16 @@ std::string textOf(const FeatureForm& form) {
             [](const InclinedHole& h) {
                 return fmt::format("inclined {} {}:{} {}:{}", h.diameterMm, h.fromR, h.fromZ, h.toR, h.toZ);
             },
-            [](const Slot& s) { return fmt::format("slot {} {} {}", s.widthMm, textOf(s.r), textOf(s.z)); },
+            [](const Slot& s) {
+                return fmt::format("slot {} {} {}{}", s.widthMm, textOf(s.r), textOf(s.z),
+                                   textOfAside(s.asideMm));
+            },
+            [](const HexHole& h) {
+                return fmt::format("hex {} {} {}", h.widthMm, h.circleRadiusMm, textOf(h.z));
+            },
+            [](const Vane& v) {
+                return fmt::format("vane {} {} {} {}", v.thicknessMm, textOf(v.r), v.lead.value, textOf(v.z));
+            },
             [](const Sector& s) {
                 return fmt::format("sector {} {} {}", s.angle.value, textOf(s.r), textOf(s.z));
             },
@@ -86,6 +100,9 @@ std::string canonicalText(const Shape& shape) {
     for (const Feature& feature : shape.features)
         fmt::format_to(out, "{} {} {} {}\n", feature.does == Feature::Does::Add ? "add" : "cut",
                        textOf(feature.form), feature.offset.value, feature.count);
+    for (const Thread& thread : shape.threads)
+        fmt::format_to(out, "thread {} {} {} {}\n", thread.diameterMm, thread.pitchMm, textOf(thread.z),
+                       thread.leftHand ? "left" : "right");
     return text;
 }
 

@@ -59,35 +59,54 @@ bool insideJoint(const SteppedJoint& joint, double middleZ, const Vec3& p) {
     return p.y > 0.0 && std::abs(p.x - centre) <= joint.gapMm / 2.0;
 }
 
+/// A corner at +Y of its centre.
+bool insideHexagon(const HexHole& hole, const Vec3& p) {
+    const double half = hole.widthMm / 2.0;
+    const double x = std::abs(p.x);
+    const double y = std::abs(p.y - hole.circleRadiusMm);
+    return x <= half && x / 2.0 + y * std::numbers::sqrt3 / 2.0 <= half;
+}
+
+bool insideVane(const Vane& vane, const Vec3& p) {
+    const auto [inner, outer] = lineOf(vane);
+    const Vec3 way = outer - inner;
+    const Vec3 from{p.x - inner.x, p.y - inner.y, 0.0};
+    const double along = dot(from, way) / dot(way, way);
+    return along >= 0.0 && along <= 1.0 && length(from - way * along) <= vane.thicknessMm / 2.0;
+}
+
 /// `p` turned so that the feature's offset lies at +Y.
 bool insideForm(const FeatureForm& form, double middleZ, const Vec3& p) {
-    return std::visit(
-        Overloaded{
-            [&](const RadialHole& hole) {
-                return holds(hole.r, p.y) && std::hypot(p.x, p.z - hole.zMm) <= hole.diameterMm / 2.0;
-            },
-            [&](const AxialHole& hole) {
-                return holds(hole.z, p.z) &&
-                       std::hypot(p.x, p.y - hole.circleRadiusMm) <= hole.diameterMm / 2.0;
-            },
-            [&](const InclinedHole& hole) { return insideInclined(hole, p); },
-            [&](const Slot& slot) {
-                return std::abs(p.x) <= slot.widthMm / 2.0 && holds(slot.r, p.y) && holds(slot.z, p.z);
-            },
-            [&](const Sector& sector) {
-                return std::abs(std::atan2(p.x, p.y)) <= radians(sector.angle) / 2.0 &&
-                       holds(sector.r, std::hypot(p.x, p.y)) && holds(sector.z, p.z);
-            },
-            [&](const Groove& groove) {
-                const double r = std::hypot(p.x, p.y);
-                return holds(groove.z, p.z) && r >= along(groove.bore, groove.z, p.z) &&
-                       r <= along(groove.outside, groove.z, p.z);
-            },
-            [&](const SteppedJoint& joint) { return insideJoint(joint, middleZ, p); },
-            [](const ArrowMark&) { return false; },
-            [](const LetterMark&) { return false; },
-        },
-        form);
+    return std::visit(Overloaded{
+                          [&](const RadialHole& hole) {
+                              return holds(hole.r, p.y) &&
+                                     std::hypot(p.x - hole.asideMm, p.z - hole.zMm) <= hole.diameterMm / 2.0;
+                          },
+                          [&](const AxialHole& hole) {
+                              return holds(hole.z, p.z) &&
+                                     std::hypot(p.x, p.y - hole.circleRadiusMm) <= hole.diameterMm / 2.0;
+                          },
+                          [&](const InclinedHole& hole) { return insideInclined(hole, p); },
+                          [&](const Slot& slot) {
+                              return std::abs(p.x - slot.asideMm) <= slot.widthMm / 2.0 &&
+                                     holds(slot.r, p.y) && holds(slot.z, p.z);
+                          },
+                          [&](const HexHole& hole) { return holds(hole.z, p.z) && insideHexagon(hole, p); },
+                          [&](const Vane& vane) { return holds(vane.z, p.z) && insideVane(vane, p); },
+                          [&](const Sector& sector) {
+                              return std::abs(std::atan2(p.x, p.y)) <= radians(sector.angle) / 2.0 &&
+                                     holds(sector.r, std::hypot(p.x, p.y)) && holds(sector.z, p.z);
+                          },
+                          [&](const Groove& groove) {
+                              const double r = std::hypot(p.x, p.y);
+                              return holds(groove.z, p.z) && r >= along(groove.bore, groove.z, p.z) &&
+                                     r <= along(groove.outside, groove.z, p.z);
+                          },
+                          [&](const SteppedJoint& joint) { return insideJoint(joint, middleZ, p); },
+                          [](const ArrowMark&) { return false; },
+                          [](const LetterMark&) { return false; },
+                      },
+                      form);
 }
 
 bool insideFeature(const Feature& feature, double middleZ, const Vec3& p) {
@@ -147,7 +166,11 @@ Tube reachOf(const Feature& feature) {
         return {{std::max(0.0, extent.r.from - half), extent.r.to + half}, extent.z};
     const bool round =
         std::holds_alternative<Sector>(feature.form) || std::holds_alternative<Groove>(feature.form);
-    const double out = round ? extent.r.to : std::hypot(extent.r.to, half);
+    const auto asideOf =
+        Overloaded{[](const RadialHole& hole) { return hole.asideMm; },
+                   [](const Slot& slot) { return slot.asideMm; }, [](const auto&) { return 0.0; }};
+    const double aside = half + std::abs(std::visit(asideOf, feature.form));
+    const double out = round ? extent.r.to : std::hypot(extent.r.to, aside);
     return {{std::max(0.0, extent.r.from), out}, extent.z};
 }
 

@@ -181,6 +181,7 @@ void checkForm(const FeatureForm& form, std::string_view below, Demands& demands
                        demands.positive(hole.diameterMm, key("diameter_mm"));
                        demands.radii(hole.r, key("r_mm"));
                        demands.inPlace(hole.zMm, key("z_mm"));
+                       demands.inPlace(hole.asideMm, key("aside_mm"));
                    },
                    [&](const AxialHole& hole) {
                        demands.positive(hole.diameterMm, key("diameter_mm"));
@@ -194,6 +195,21 @@ void checkForm(const FeatureForm& form, std::string_view below, Demands& demands
                        demands.positive(slot.widthMm, key("width_mm"));
                        demands.ascends(slot.r, key("r_mm"));
                        demands.ascends(slot.z, key("z_mm"));
+                       demands.inPlace(slot.asideMm, key("aside_mm"));
+                   },
+                   [&](const HexHole& hole) {
+                       demands.positive(hole.widthMm, key("width_mm"));
+                       demands.hold(hole.circleRadiusMm >= 0.0 && hole.circleRadiusMm <= kLongest,
+                                    key("circle_radius_mm"), fmt::format("{}", hole.circleRadiusMm),
+                                    "a radius of at least 0");
+                       demands.ascends(hole.z, key("z_mm"));
+                   },
+                   [&](const Vane& vane) {
+                       demands.positive(vane.thicknessMm, key("thickness_mm"));
+                       demands.radii(vane.r, key("r_mm"));
+                       demands.hold(std::abs(vane.lead.value) < 90.0, key("lead_deg"),
+                                    fmt::format("{}", vane.lead.value), "an angle between -90 and 90");
+                       demands.ascends(vane.z, key("z_mm"));
                    },
                    [&](const Sector& sector) {
                        demands.hold(sector.angle.value > 0.0 && sector.angle.value < 360.0, key("angle_deg"),
@@ -212,6 +228,12 @@ void checkForm(const FeatureForm& form, std::string_view below, Demands& demands
                    [&](const LetterMark& letters) { checkLetters(letters, below, demands); },
                },
                form);
+}
+
+void checkThread(const Thread& thread, std::string_view below, Demands& demands) {
+    demands.positive(thread.diameterMm, fmt::format("{}/diameter_mm", below));
+    demands.positive(thread.pitchMm, fmt::format("{}/pitch_mm", below));
+    demands.ascends(thread.z, fmt::format("{}/z_mm", below));
 }
 
 void checkFeature(const Feature& feature, std::string_view below, Demands& demands) {
@@ -238,6 +260,8 @@ Errors impossibleSizes(const Shape& shape, std::string_view where) {
         checkBlades(shape.blades[i], fmt::format("/blades/{}", i), demands);
     for (std::size_t i = 0; i < shape.features.size(); ++i)
         checkFeature(shape.features[i], fmt::format("/features/{}", i), demands);
+    for (std::size_t i = 0; i < shape.threads.size(); ++i)
+        checkThread(shape.threads[i], fmt::format("/threads/{}", i), demands);
     const bool bodied = !shape.rings.empty() ||
                         (!shape.features.empty() && shape.features.front().does == Feature::Does::Add);
     demands.hold(bodied, "", "no rings and no first addition",

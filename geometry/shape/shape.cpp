@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <numbers>
 
 namespace gapwise {
 
@@ -26,6 +27,12 @@ Degrees halfAngleOf(double widthMm, double diameterMm) {
     return degreesFromRadians(std::asin(widthMm / diameterMm));
 }
 
+VaneLine lineOf(const Vane& vane) {
+    const double lead = radians(vane.lead);
+    return {.inner = {vane.r.from * std::sin(lead), vane.r.from * std::cos(lead), 0.0},
+            .outer = {0.0, vane.r.to, 0.0}};
+}
+
 Extent extentOf(const FeatureForm& form) {
     return std::visit(
         Overloaded{
@@ -45,6 +52,11 @@ Extent extentOf(const FeatureForm& form) {
                 return Extent{{rLow, rHigh}, {zLow - half, zHigh + half}, hole.diameterMm};
             },
             [](const Slot& slot) { return Extent{slot.r, slot.z, slot.widthMm}; },
+            [](const HexHole& hole) {
+                const double half = hole.widthMm / std::numbers::sqrt3;
+                return Extent{{hole.circleRadiusMm - half, hole.circleRadiusMm + half}, hole.z, hole.widthMm};
+            },
+            [](const Vane& vane) { return Extent{vane.r, vane.z, vane.thicknessMm}; },
             [](const Sector& sector) {
                 return Extent{sector.r, sector.z,
                               2.0 * sector.r.from * std::sin(radians(sector.angle) / 2.0)};

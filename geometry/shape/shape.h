@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/datum/angle.h"
+#include "geometry/datum/vector.h"
 
 #include <optional>
 #include <string>
@@ -64,11 +65,12 @@ struct EdgeBreak {
     Degrees chamferAngle{45.0}; ///< Between the chamfer and the axis: leg along Z = size / tan(angle).
 };
 
-/// A hole along a radius.
+/// A hole along a radius, or parallel to it.
 struct RadialHole {
     double diameterMm = 0.0;
     Span r{};
     double zMm = 0.0;
+    double asideMm = 0.0; ///< From that radius, clockwise looking at the reference face.
 };
 
 /// A hole along the axis, its centre on `circleRadiusMm`.
@@ -89,6 +91,24 @@ struct InclinedHole {
 struct Slot {
     double widthMm = 0.0;
     Span r{};
+    Span z{};
+    double asideMm = 0.0; ///< Of its middle from that radius, clockwise looking at the reference face.
+};
+
+/// A hexagonal hole along the axis, this wide across flats, its centre on `circleRadiusMm`; a corner looks
+/// outward.
+struct HexHole {
+    double widthMm = 0.0;
+    double circleRadiusMm = 0.0;
+    Span z{};
+};
+
+/// A straight guide vane of constant thickness: a plate from `r.to` at its offset inward to `r.from`, which
+/// lies `lead` further on, clockwise looking at the reference face.
+struct Vane {
+    double thicknessMm = 0.0;
+    Span r{};
+    Degrees lead{0.0};
     Span z{};
 };
 
@@ -132,8 +152,8 @@ struct LetterMark {
     bool looksToReference = true; ///< The face that carries it looks to +Z (true) or to -Z.
 };
 
-using FeatureForm = std::variant<RadialHole, AxialHole, InclinedHole, Slot, Sector, Groove, SteppedJoint,
-                                 ArrowMark, LetterMark>;
+using FeatureForm = std::variant<RadialHole, AxialHole, InclinedHole, Slot, HexHole, Vane, Sector, Groove,
+                                 SteppedJoint, ArrowMark, LetterMark>;
 
 /// Something added to or cut from the body, once or in an even circle.
 struct Feature {
@@ -163,16 +183,34 @@ struct Blades {
         inletEdgeZ{}; ///< A straight inlet edge at the largest radius over this span, where there is one.
 };
 
+/// An outside thread. The solid is the cylinder of its nominal size; the thread itself is drawn as the helix
+/// of its crest, so that its hand can be seen.
+struct Thread {
+    double diameterMm = 0.0;
+    double pitchMm = 0.0;
+    Span z{};
+    bool leftHand = false;
+};
+
+/// A part may have no rings: then it begins with the first feature, which adds.
 struct Shape {
     std::vector<RingBody> rings{};
     std::vector<EdgeBreak> edges{};
     std::vector<Blades> blades{};
     std::vector<Feature> features{}; ///< In the order they are made; additions before cuts where they meet.
+    std::vector<Thread> threads{};
 };
 
 /// Half the angle that a width covers on a circle of this diameter: asin(w / D). The width must not exceed
 /// the diameter.
 Degrees halfAngleOf(double widthMm, double diameterMm);
+
+/// The two ends of a vane's middle line in the plane across the axis, its offset at +Y.
+struct VaneLine {
+    Vec3 inner{};
+    Vec3 outer{};
+};
+VaneLine lineOf(const Vane& vane);
 
 /// Radial and axial reach of a feature's form, and its width square to the radius, in mm.
 struct Extent {

@@ -9,6 +9,7 @@
 #include <BRepBuilderAPI_Transform.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <TopoDS_Face.hxx>
 #include <TopoDS_Shape.hxx>
@@ -19,6 +20,7 @@
 #include <gp_Ax2.hxx>
 #include <gp_Trsf.hxx>
 #include <numbers>
+#include <vector>
 
 namespace gapwise {
 
@@ -61,6 +63,35 @@ TopoDS_Face quad(const std::array<gp_Pnt, 4>& corners) {
     return BRepBuilderAPI_MakeFace{polygon.Wire()}.Face();
 }
 
+/// The face between corners at one z, stretched along Z.
+TopoDS_Shape prism(const std::vector<gp_Pnt>& corners, const Span& z) {
+    BRepBuilderAPI_MakePolygon polygon;
+    for (const gp_Pnt& corner : corners)
+        polygon.Add(corner);
+    polygon.Close();
+    const TopoDS_Face face = BRepBuilderAPI_MakeFace{polygon.Wire()}.Face();
+    return BRepPrimAPI_MakePrism{face, gp_Vec{0.0, 0.0, z.length()}}.Shape();
+}
+
+TopoDS_Shape hexagonal(const HexHole& hole) {
+    const double corner = hole.widthMm / std::numbers::sqrt3;
+    std::vector<gp_Pnt> corners;
+    for (int k = 0; k < 6; ++k)
+        corners.emplace_back(corner * std::sin(k * kPi / 3.0),
+                             hole.circleRadiusMm + corner * std::cos(k * kPi / 3.0), hole.z.from);
+    return prism(corners, hole.z);
+}
+
+TopoDS_Shape plate(const Vane& vane) {
+    const auto [inner, outer] = lineOf(vane);
+    const Vec3 way = normalized(outer - inner);
+    const Vec3 across = Vec3{way.y, -way.x, 0.0} * (vane.thicknessMm / 2.0);
+    std::vector<gp_Pnt> corners;
+    for (const Vec3& corner : {inner - across, inner + across, outer + across, outer - across})
+        corners.emplace_back(corner.x, corner.y, vane.z.from);
+    return prism(corners, vane.z);
+}
+
 /// Centred on +Y.
 TopoDS_Shape wedge(const Sector& sector) {
     const TopoDS_Face face =
@@ -97,8 +128,8 @@ std::vector<TopoDS_Shape> formAtIndex(const Feature& feature, const Tube& body) 
     const auto one = [](const TopoDS_Shape& shape) { return std::vector<TopoDS_Shape>{shape}; };
     return std::visit(Overloaded{
                           [&](const RadialHole& hole) {
-                              return one(cylinder(hole.diameterMm, {0.0, hole.r.from, hole.zMm},
-                                                  {0.0, hole.r.to, hole.zMm}));
+                              return one(cylinder(hole.diameterMm, {hole.asideMm, hole.r.from, hole.zMm},
+                                                  {hole.asideMm, hole.r.to, hole.zMm}));
                           },
                           [&](const AxialHole& hole) {
                               return one(cylinder(hole.diameterMm, {0.0, hole.circleRadiusMm, hole.z.from},
@@ -109,8 +140,11 @@ std::vector<TopoDS_Shape> formAtIndex(const Feature& feature, const Tube& body) 
                                                   {0.0, hole.toR, hole.toZ}));
                           },
                           [&](const Slot& slot) {
-                              return one(block({-slot.widthMm / 2.0, slot.widthMm / 2.0}, slot.r, slot.z));
+                              const double half = slot.widthMm / 2.0;
+                              return one(block({slot.asideMm - half, slot.asideMm + half}, slot.r, slot.z));
                           },
+                          [&](const HexHole& hole) { return one(hexagonal(hole)); },
+                          [&](const Vane& vane) { return one(plate(vane)); },
                           [&](const Sector& sector) { return one(wedge(sector)); },
                           [&](const Groove& groove) { return one(ringOf(groove)); },
                           [&](const SteppedJoint& joint) { return jointOf(joint, body); },

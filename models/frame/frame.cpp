@@ -1,5 +1,7 @@
 #include "models/frame/frame.h"
 
+#include "geometry/datum/pose.h"
+
 #include <algorithm>
 
 namespace gapwise {
@@ -40,6 +42,10 @@ const Step* Frame::step(const StepId& wanted) const {
     return find(steps, wanted);
 }
 
+const Fastener* Frame::fastener(const FastenerId& wanted) const {
+    return find(fasteners, wanted);
+}
+
 std::optional<std::size_t> Frame::stepIndex(const StepId& wanted) const {
     const Step* found = step(wanted);
     return found ? std::optional{static_cast<std::size_t>(found - steps.data())} : std::nullopt;
@@ -62,12 +68,26 @@ const Part* Frame::partWithFeature(const FeatureId& wanted) const {
     return found == parts.end() ? nullptr : &*found;
 }
 
+Vec3 asideOf(const Seat& seat) {
+    return seat.aside ? directionOf(seat.aside->clock) * seat.aside->radiusMm : Vec3{};
+}
+
 const Step* hidingStepOf(const Frame& frame, const SeatId& seat) {
     const auto hides = [&](const Step& step) {
         return std::find(step.hides.begin(), step.hides.end(), seat) != step.hides.end();
     };
     const auto found = std::find_if(frame.steps.begin(), frame.steps.end(), hides);
     return found == frame.steps.end() ? nullptr : &*found;
+}
+
+std::string_view signalWordOf(Signal signal) {
+    switch (signal) {
+    case Signal::Danger: return "DANGER";
+    case Signal::Warning: return "WARNING";
+    case Signal::Caution: return "CAUTION";
+    case Signal::Notice: break;
+    }
+    return "NOTICE";
 }
 
 std::string_view wordOf(IndexKind index) {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/datum/vector.h"
 #include "geometry/shape/shape.h"
 #include "models/frame/ids.h"
 #include "models/frame/rule.h"
@@ -21,6 +22,12 @@ std::string_view wordOf(IndexKind index);
 /// How a part type's reference face is told from the other one. `None`: both faces are alike.
 enum class FaceKind { None, Rounded, Marked, EndMark, Running, Chamfered, Dished };
 
+/// What is put on a part before it goes in, and what never.
+struct Lubricant {
+    std::string use{}; ///< `clean engine oil, inside and outside`, or `none: seat faces dry and wiped clean`.
+    std::string never{}; ///< `grease, paste with solids`; may be empty.
+};
+
 /// What can be bought. Pieces of one type are alike; its shape and mass are theirs.
 struct PartType {
     PartTypeId id{};
@@ -33,7 +40,8 @@ struct PartType {
     FaceKind face = FaceKind::None; ///< What the reference face is called.
     std::optional<Joint> joint{};   ///< Of a seal ring.
     std::optional<double> gapMm{};  ///< Width of the gap as seated.
-    std::string tint{}; ///< `housing`, `steel`, `bronze`, `ring`, `aluminium`, `hot`: how it is drawn.
+    std::string tint{}; ///< `housing`, `steel`, `bronze`, `ring`, `aluminium`, `hot`, …: how it is drawn.
+    std::optional<Lubricant> lubricant{};
     Shape shape{};
     std::string pointer{};
 };
@@ -44,8 +52,16 @@ struct Part {
     std::string name{};
     PartTypeId type{};
     std::string tradeId{};
+    std::optional<FastenerId> fastener{}; ///< The set of screws, washers or nuts that it is one of.
+    bool casing = false;                  ///< Not of the cartridge: out of sight until it is placed.
     bool invented = true;
     std::string pointer{};
+};
+
+/// Where the axis of a seat stands off the shaft.
+struct Aside {
+    double radiusMm = 0.0;
+    Clock clock = Clock::seenFrom(Side::Compressor, Degrees{0.0});
 };
 
 /// The groove of a ring's seat, in the datum axes of the part that has it.
@@ -68,6 +84,7 @@ struct Seat {
     std::vector<PartTypeId> types{}; ///< Any part of one of these types fits.
     std::vector<Carrier> carriers{}; ///< In the order of time; empty only for the housing.
     double zMm = 0.0;                ///< Where the part's origin lies, in the assembled cartridge.
+    std::optional<Aside> aside{};    ///< A screw's hole; most seats lie on the shaft's axis.
     std::optional<RingGroove> groove{};
     std::optional<Clock>
         fixedIndex{};        ///< Where the seat itself sets the clock: a pin in its hole, the housing.
@@ -98,6 +115,61 @@ struct Step {
     std::string pointer{};
 };
 
+/// How grave a hazard is: the signal words of ANSI Z535.4 with their meanings there (death or serious injury
+/// will, or could, follow; minor injury could; no injury, but damage).
+enum class Signal { Danger, Warning, Caution, Notice };
+
+/// `DANGER`, `WARNING`, `CAUTION`, `NOTICE`.
+std::string_view signalWordOf(Signal signal);
+
+/// What can hurt someone or spoil the work, shown before the act.
+struct Caution {
+    std::string id{};
+    Signal signal = Signal::Caution;
+    std::string words{};         ///< The hazard and how to keep clear of it.
+    std::vector<StepId> steps{}; ///< Where it is shown.
+    std::vector<PartId> parts{}; ///< Whose cards show it.
+    std::string source{};
+    std::string pointer{};
+};
+
+/// Something that is measured: its name and place.
+struct Measurement {
+    MeasurementId id{};
+    std::string name{};
+    std::string where{};         ///< Where and how: `at the nose, rocked up and down`.
+    StepId step{};               ///< The step at which it is read.
+    std::vector<PartId> parts{}; ///< The parts that it judges.
+    std::string pointer{};
+};
+
+/// A set of screws, or the shaft nut, that is tightened together.
+struct Fastener {
+    FastenerId id{};
+    std::string name{}; ///< `screws of the seal plate`
+    std::string size{}; ///< `6 × M6×20`
+    bool tightensClockwise = true;
+    Side handSeenFrom = Side::Compressor;
+    StepId step{};
+    std::vector<PartId> parts{}; ///< What it holds; the pieces themselves name it as their fastener.
+    std::string pointer{};
+};
+
+/// Two parts whose solids share material when assembled: a press fit, a thread drawn as its cylinder.
+struct SharedMaterial {
+    PartId first{};
+    PartId second{};
+    std::string why{};
+    std::string pointer{};
+};
+
+/// An orientation that the trade knows and this frame has no rule for, with the reason.
+struct WithoutRule {
+    std::string tradeId{}; ///< `O06`
+    std::string why{};
+    std::string pointer{};
+};
+
 enum class Purpose { Practice, Work };
 
 /// A size of turbocharger in one bearing variant: everything that a frame file says.
@@ -119,6 +191,11 @@ struct Frame {
     std::vector<Seat> seats{};
     std::vector<Rule> rules{};
     std::vector<Step> steps{};
+    std::vector<Caution> cautions{};
+    std::vector<Measurement> measurements{};
+    std::vector<Fastener> fasteners{};
+    std::vector<SharedMaterial> sharedMaterial{};
+    std::vector<WithoutRule> withoutRule{};
 
     const PartType* type(const PartTypeId& id) const;
     const Part* part(const PartId& id) const;
@@ -126,6 +203,7 @@ struct Frame {
     const Seat* seat(const SeatId& id) const;
     const Rule* rule(const RuleId& id) const;
     const Step* step(const StepId& id) const;
+    const Fastener* fastener(const FastenerId& id) const;
     std::optional<std::size_t> stepIndex(const StepId& id) const;
 
     struct FoundFeature {
@@ -137,6 +215,9 @@ struct Frame {
     /// A part (the first) that has this feature.
     const Part* partWithFeature(const FeatureId& id) const;
 };
+
+/// Where a part that sits in this seat has its origin off the shaft: zero for most.
+Vec3 asideOf(const Seat& seat);
 
 /// The step after which the seat can no longer be looked at; null when nothing hides it.
 const Step* hidingStepOf(const Frame& frame, const SeatId& seat);

@@ -18,13 +18,15 @@ struct Id {
     bool empty() const { return text.empty(); }
 };
 
-using FrameId = Id<struct FrameKind>;     ///< `alder-72`
-using PartTypeId = Id<struct TypeKind>;   ///< `snap-ring`
-using PartId = Id<struct PartKind>;       ///< `SR-CO`
-using SeatId = Id<struct SeatKind>;       ///< `seat-SR-CO`
-using FeatureId = Id<struct FeatureKind>; ///< `F08`
-using RuleId = Id<struct RuleKind>;       ///< `SR-CO.gap`
-using StepId = Id<struct StepKind>;       ///< `S13`
+using FrameId = Id<struct FrameKind>;             ///< `alder-72`
+using PartTypeId = Id<struct TypeKind>;           ///< `snap-ring`
+using PartId = Id<struct PartKind>;               ///< `SR-CO`
+using SeatId = Id<struct SeatKind>;               ///< `seat-SR-CO`
+using FeatureId = Id<struct FeatureKind>;         ///< `F08`
+using RuleId = Id<struct RuleKind>;               ///< `SR-CO.gap`
+using StepId = Id<struct StepKind>;               ///< `S13`
+using FastenerId = Id<struct FastenerKind>;       ///< `T3`
+using MeasurementId = Id<struct MeasurementKind>; ///< `M19`
 
 /// `seat-` and the id of the part meant for it.
 inline SeatId seatOf(const PartId& part) {

@@ -52,6 +52,13 @@ inline constexpr std::array kStepViewNames{
     Named<StepView>{"beside", StepView::Beside},
 };
 
+inline constexpr std::array kSignalNames{
+    Named<Signal>{"danger", Signal::Danger},
+    Named<Signal>{"warning", Signal::Warning},
+    Named<Signal>{"caution", Signal::Caution},
+    Named<Signal>{"notice", Signal::Notice},
+};
+
 /// True is clockwise.
 inline constexpr std::array kTurnNames{Named<bool>{"clockwise", true},
                                        Named<bool>{"counter_clockwise", false}};

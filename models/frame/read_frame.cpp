@@ -60,6 +60,11 @@ Frame readWhole(const nlohmann::json& document, Complaints& complaints) {
     frame.seats = readEach(fields.objects("seats"), readSeat);
     frame.rules = readEach(fields.objects("rules"), [&](Fields& rule) { return readRule(rule, frame); });
     frame.steps = readEach(fields.objects("steps"), readStep);
+    frame.cautions = readEach(fields.maybeObjects("cautions"), readCaution);
+    frame.measurements = readEach(fields.maybeObjects("measurements"), readMeasurement);
+    frame.fasteners = readEach(fields.maybeObjects("fasteners"), readFastener);
+    frame.sharedMaterial = readEach(fields.maybeObjects("shared_material"), readSharedMaterial);
+    frame.withoutRule = readEach(fields.maybeObjects("without_rule"), readWithoutRule);
     fields.finish();
     return frame;
 }

@@ -9,19 +9,30 @@ constexpr Range kDensity{0.0, 25.0, true};
 constexpr Range kMassKg{0.0, 10'000.0, true};
 constexpr Range kGapMm{0.0, 1000.0, true};
 
-constexpr std::array<Named<std::string_view>, 6> kTints{{
+constexpr std::array<Named<std::string_view>, 8> kTints{{
     {"housing", "housing"},
     {"steel", "steel"},
     {"bronze", "bronze"},
     {"ring", "ring"},
     {"aluminium", "aluminium"},
     {"hot", "hot"},
+    {"rubber", "rubber"},
+    {"gasket", "gasket"},
 }};
 
 Carrier readCarrier(Fields& fields) {
     return Carrier{.part = fields.id<PartId>("part"),
                    .onceStep = fields.maybeId<StepId>("once_step"),
                    .onceSeated = fields.maybeIds<PartId>("once_seated")};
+}
+
+std::optional<Lubricant> readLubricant(Fields& fields) {
+    std::optional<Fields> section = fields.maybeObject("lubricant");
+    if (!section)
+        return std::nullopt;
+    Lubricant lubricant{.use = section->text("use"), .never = section->maybeText("never").value_or("")};
+    section->finish();
+    return lubricant;
 }
 
 RingGroove readRingGroove(Fields& fields) {
@@ -49,6 +60,7 @@ PartType readPartType(Fields& fields) {
                   .joint = fields.maybeWord("joint", kJointNames),
                   .gapMm = fields.maybeNumber("gap_mm", kGapMm),
                   .tint = std::string{fields.word("tint", kTints)},
+                  .lubricant = readLubricant(fields),
                   .pointer = fields.pointer()};
     type.shape = readSection(fields, "shape", readShape);
     return type;
@@ -59,6 +71,8 @@ Part readPart(Fields& fields) {
                 .name = fields.text("name"),
                 .type = fields.id<PartTypeId>("type"),
                 .tradeId = fields.maybeText("trade_id").value_or(""),
+                .fastener = fields.maybeId<FastenerId>("fastener"),
+                .casing = fields.maybeFlag("casing").value_or(false),
                 .pointer = fields.pointer()};
 }
 
@@ -70,6 +84,10 @@ Seat readSeat(Fields& fields) {
               .reversible = fields.maybeFlag("reversible").value_or(false),
               .entersFrom = fields.maybeWord("enters_from", kSideNames),
               .pointer = fields.pointer()};
+    if (auto aside = fields.maybeObject("aside")) {
+        seat.aside = Aside{.radiusMm = aside->number("radius_mm", kLengthMm), .clock = readClock(*aside)};
+        aside->finish();
+    }
     if (auto groove = fields.maybeObject("groove")) {
         seat.groove = readRingGroove(*groove);
         groove->finish();

@@ -10,6 +10,7 @@ constexpr int kMostInstances = 360;
 constexpr Range kLeanDeg{-180.0, 180.0};
 constexpr Range kSectorDeg{0.0, 360.0, true, true};
 constexpr Range kChamferDeg{0.0, 90.0, true, true};
+constexpr Range kLeadDeg{-90.0, 90.0, true, true};
 constexpr Range kShare{0.0, 1.0, true};
 
 using FormReader = FeatureForm (*)(Fields&);
@@ -94,9 +95,13 @@ Blades readBlades(Fields& fields) {
     return blades;
 }
 
+double readAside(Fields& fields) {
+    return fields.maybeNumber("aside_mm", kStationMm).value_or(0.0);
+}
+
 FeatureForm readRadialHole(Fields& fields) {
     return RadialHole{fields.number("diameter_mm", kLengthMm), readSpan(fields, "r_mm", kRadiusMm),
-                      fields.number("z_mm", kStationMm)};
+                      fields.number("z_mm", kStationMm), readAside(fields)};
 }
 
 FeatureForm readAxialHole(Fields& fields) {
@@ -113,7 +118,19 @@ FeatureForm readInclinedHole(Fields& fields) {
 
 FeatureForm readSlot(Fields& fields) {
     return Slot{fields.number("width_mm", kLengthMm), readSpan(fields, "r_mm", kRadiusMm),
-                readSpan(fields, "z_mm", kStationMm)};
+                readSpan(fields, "z_mm", kStationMm), readAside(fields)};
+}
+
+FeatureForm readHexHole(Fields& fields) {
+    return HexHole{fields.number("width_mm", kLengthMm), fields.number("circle_radius_mm", kRadiusMm),
+                   readSpan(fields, "z_mm", kStationMm)};
+}
+
+FeatureForm readVane(Fields& fields) {
+    return Vane{.thicknessMm = fields.number("thickness_mm", kLengthMm),
+                .r = readSpan(fields, "r_mm", kRadiusMm),
+                .lead = Degrees{fields.number("lead_deg", kLeadDeg)},
+                .z = readSpan(fields, "z_mm", kStationMm)};
 }
 
 FeatureForm readSector(Fields& fields) {
@@ -148,11 +165,13 @@ FeatureForm readLetters(Fields& fields) {
 Feature readFeature(Fields& fields) {
     constexpr std::array kDoes{Named<Feature::Does>{"cut", Feature::Does::Cut},
                                Named<Feature::Does>{"add", Feature::Does::Add}};
-    constexpr std::array<Named<FormReader>, 9> kForms{{
+    constexpr std::array<Named<FormReader>, 11> kForms{{
         {"radial_hole", readRadialHole},
         {"axial_hole", readAxialHole},
         {"inclined_hole", readInclinedHole},
         {"slot", readSlot},
+        {"hex_hole", readHexHole},
+        {"vane", readVane},
         {"sector", readSector},
         {"groove", readGroove},
         {"stepped_joint", readSteppedJoint},
@@ -167,13 +186,22 @@ Feature readFeature(Fields& fields) {
                    .count = fields.has("count") ? fields.whole("count", 1, kMostInstances) : 1};
 }
 
+Thread readThread(Fields& fields) {
+    constexpr std::array kHands{Named<bool>{"left", true}, Named<bool>{"right", false}};
+    return Thread{.diameterMm = fields.number("diameter_mm", kLengthMm),
+                  .pitchMm = fields.number("pitch_mm", kLengthMm),
+                  .z = readSpan(fields, "z_mm", kStationMm),
+                  .leftHand = fields.word("hand", kHands)};
+}
+
 } // namespace
 
 Shape readShape(Fields& fields) {
     return Shape{.rings = readEach(fields.objects("rings"), readRing),
                  .edges = readEach(fields.maybeObjects("edges"), readEdge),
                  .blades = readEach(fields.maybeObjects("blades"), readBlades),
-                 .features = readEach(fields.maybeObjects("features"), readFeature)};
+                 .features = readEach(fields.maybeObjects("features"), readFeature),
+                 .threads = readEach(fields.maybeObjects("threads"), readThread)};
 }
 
 } // namespace gapwise

@@ -15,6 +15,11 @@ Seat readSeat(Fields& fields);
 /// `known` has its types already: they tell whether an id names a feature or a part.
 Rule readRule(Fields& fields, const Frame& known);
 Step readStep(Fields& fields);
+Caution readCaution(Fields& fields);
+Measurement readMeasurement(Fields& fields);
+Fastener readFastener(Fields& fields);
+SharedMaterial readSharedMaterial(Fields& fields);
+WithoutRule readWithoutRule(Fields& fields);
 
 /// The section under `key` by one of the readers, finished; a default value when it is missing.
 template <class Read>

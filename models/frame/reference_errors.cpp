@@ -67,6 +67,7 @@ public:
     void checkRules() const;
     void checkTwin(const Rule& rule) const;
     void checkSteps() const;
+    void checkNotes() const;
 
 private:
     const Frame& frame_;
@@ -77,6 +78,9 @@ private:
     Known features_{"feature", "features"};
     Known rules_{"rule", "rules"};
     Known steps_{"step", "steps"};
+    Known cautions_{"caution", "cautions"};
+    Known measurements_{"measurement", "measurements"};
+    Known fasteners_{"fastener", "fasteners"};
 };
 
 void References::gather() {
@@ -94,6 +98,12 @@ void References::gather() {
         rules_.add(rule.id.text, rule.pointer, complaints_);
     for (const Step& step : frame_.steps)
         steps_.add(step.id.text, step.pointer, complaints_);
+    for (const Caution& caution : frame_.cautions)
+        cautions_.add(caution.id, caution.pointer, complaints_);
+    for (const Measurement& measurement : frame_.measurements)
+        measurements_.add(measurement.id.text, measurement.pointer, complaints_);
+    for (const Fastener& fastener : frame_.fasteners)
+        fasteners_.add(fastener.id.text, fastener.pointer, complaints_);
 }
 
 void References::checkTop() const {
@@ -108,6 +118,8 @@ void References::checkTop() const {
 void References::checkParts() const {
     for (const Part& part : frame_.parts) {
         types_.need(part.type.text, part.pointer + "/type", complaints_);
+        if (part.fastener)
+            fasteners_.need(part.fastener->text, part.pointer + "/fastener", complaints_);
         if (!seats_.has(seatOf(part.id).text))
             complaints_.add(part.pointer, fmt::format("{} without a seat", quotedId(part.id.text)),
                             fmt::format("a seat {} under /seats", seatOf(part.id).text));
@@ -220,6 +232,30 @@ void References::checkSteps() const {
     }
 }
 
+void References::checkNotes() const {
+    const auto needParts = [&](const std::vector<PartId>& parts, const std::string& pointer) {
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            parts_.need(parts[i].text, at(pointer, "parts", i), complaints_);
+    };
+    for (const Caution& caution : frame_.cautions) {
+        needParts(caution.parts, caution.pointer);
+        for (std::size_t i = 0; i < caution.steps.size(); ++i)
+            steps_.need(caution.steps[i].text, at(caution.pointer, "steps", i), complaints_);
+    }
+    for (const Measurement& measurement : frame_.measurements) {
+        needParts(measurement.parts, measurement.pointer);
+        steps_.need(measurement.step.text, measurement.pointer + "/step", complaints_);
+    }
+    for (const Fastener& fastener : frame_.fasteners) {
+        needParts(fastener.parts, fastener.pointer);
+        steps_.need(fastener.step.text, fastener.pointer + "/step", complaints_);
+    }
+    for (const SharedMaterial& shared : frame_.sharedMaterial) {
+        parts_.need(shared.first.text, shared.pointer + "/first", complaints_);
+        parts_.need(shared.second.text, shared.pointer + "/second", complaints_);
+    }
+}
+
 /// Complains once about each circle of parts that carry each other.
 class CarrierCircles {
 public:
@@ -269,6 +305,7 @@ void referenceErrors(const Frame& frame, Complaints& complaints) {
     references.checkSeats();
     references.checkRules();
     references.checkSteps();
+    references.checkNotes();
     CarrierCircles circles{frame, complaints};
     for (const Part& part : frame.parts)
         circles.follow(part.id);

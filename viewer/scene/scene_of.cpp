@@ -51,7 +51,8 @@ public:
         const Seated sits{.index = clock.index.value_or(meaningless),
                           .referenceFaceLooks = seating.referenceFaceLooks.value_or(
                               demandedFaceOf(frame_, partMeantFor(seating.seat))),
-                          .stationMm = seat ? seat->zMm : 0.0};
+                          .stationMm = seat ? seat->zMm : 0.0,
+                          .asideMm = seat ? asideOf(*seat) : Vec3{}};
         const bool known = (clock.index || !hasIndex) && (seating.referenceFaceLooks || !hasFace);
         return {.part = seating.part,
                 .seat = seating.seat,
@@ -162,10 +163,11 @@ Colour tintOf(std::string_view name) {
         std::string_view name;
         Colour colour;
     };
-    constexpr std::array<Named, 6> kTints{
+    constexpr std::array<Named, 8> kTints{
         Named{"housing", {0.74, 0.76, 0.77}},   Named{"steel", {0.78, 0.82, 0.86}},
         Named{"bronze", {0.84, 0.69, 0.45}},    Named{"ring", {0.52, 0.58, 0.65}},
-        Named{"aluminium", {0.86, 0.87, 0.87}}, Named{"hot", {0.75, 0.69, 0.64}}};
+        Named{"aluminium", {0.86, 0.87, 0.87}}, Named{"hot", {0.75, 0.69, 0.64}},
+        Named{"rubber", {0.33, 0.35, 0.38}},    Named{"gasket", {0.70, 0.74, 0.68}}};
     const auto found = std::ranges::find_if(kTints, [&](const Named& tint) { return tint.name == name; });
     return found == kTints.end() ? kTints[1].colour : found->colour;
 }
