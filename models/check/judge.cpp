@@ -1,4 +1,5 @@
 #include "models/check/carrier.h"
+#include "models/check/face_words.h"
 #include "models/frame/allowed.h"
 
 #include "geometry/base/overloaded.h"
@@ -261,16 +262,7 @@ bool allFilled(const Frame& frame, const Build& build, const Rule& rule) {
 } // namespace
 
 std::string_view faceWord(const PartType* type) {
-    switch (type ? type->face : FaceKind::None) {
-    case FaceKind::Rounded: return "rounded";
-    case FaceKind::Marked: return "marked";
-    case FaceKind::EndMark: return "lettered";
-    case FaceKind::Running: return "running";
-    case FaceKind::Chamfered: return "chamfered";
-    case FaceKind::Dished: return "dished";
-    case FaceKind::None: break;
-    }
-    return "reference";
+    return faceWord(type ? type->face : FaceKind::None);
 }
 
 Verdict judge(const Frame& frame, const Build& build, const Rule& rule) {

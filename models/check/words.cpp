@@ -2,6 +2,7 @@
 
 #include "geometry/base/overloaded.h"
 #include "models/check/carrier.h"
+#include "models/check/face_words.h"
 #include "models/check/mistakes.h"
 
 #include <fmt/format.h>
@@ -150,11 +151,6 @@ std::string clearWords(const Telling& telling, const ClearCompared& compared) {
         degreesText(Degrees{std::abs(compared.deviation->value)}));
 }
 
-/// What the other face of a part is called.
-std::string otherFace(std::string_view face) {
-    return face == "rounded" ? "sharp" : fmt::format("other (not the {})", face);
-}
-
 std::string faceWords(const Telling& telling, const FaceCompared& compared) {
     const Verdict& verdict = telling.finding.verdict;
     const auto& demand = std::get<FaceRule>(verdict.rule->demand);
@@ -163,7 +159,9 @@ std::string faceWords(const Telling& telling, const FaceCompared& compared) {
                               [](Side side) { return fmt::format("to the {} side", nameOf(side)); }},
                    demand.toward);
     const Side eye = telling.currentView.side;
-    const std::string visible = compared.expected == eye ? compared.face : otherFace(compared.face);
+    const PartType* type = telling.frame.typeOf(verdict.parts.front());
+    const std::string visible{compared.expected == eye ? compared.face
+                                                       : otherFaceWord(type ? type->face : FaceKind::None)};
     const std::string rule =
         fmt::format("the {} face must look {}; so from the {} side, where you look from, you must "
                     "see the {} face",

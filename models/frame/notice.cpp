@@ -15,4 +15,11 @@ std::string consistencyLine(const Frame& frame, bool consistent) {
         consistent ? "" : "not ", frame.id.text, frame.revision);
 }
 
+std::string prevailLine(const Frame& frame) {
+    return fmt::format(
+        "as the loaded rules of frame {}, revision {} say; the maker's manual, local codes and "
+        "authorised persons prevail",
+        frame.id.text, frame.revision);
+}
+
 } // namespace gapwise

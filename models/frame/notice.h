@@ -17,4 +17,7 @@ std::string_view noticeOf(const Frame& frame);
 /// What a verdict rests on and what prevails over it: the last line of everything that judges a build.
 std::string consistencyLine(const Frame& frame, bool consistent);
 
+/// What prevails over rules that are only shown, not judged by: the last line of a part's card.
+std::string prevailLine(const Frame& frame);
+
 } // namespace gapwise

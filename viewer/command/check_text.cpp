@@ -1,5 +1,6 @@
 #include "viewer/command/check_text.h"
 
+#include "models/check/severity.h"
 #include "models/frame/notice.h"
 #include "viewer/command/text_layout.h"
 
@@ -18,15 +19,6 @@ std::string_view signAndWord(RuleState state) {
     case RuleState::NotDue: break;
     }
     return "… NOT DUE";
-}
-
-std::string_view severityWords(int severity) {
-    switch (severity) {
-    case 1: return "cosmetic";
-    case 2: return "leak or loss of performance";
-    case 3: return "early wear";
-    default: return "fails at start-up";
-    }
 }
 
 std::string headingOf(const Frame& frame, const Build& build, std::string_view name) {
@@ -49,7 +41,7 @@ std::string findingText(const Finding& finding) {
     const std::string lastLook =
         rule.lastLook.empty() ? std::string{} : fmt::format(", last look {}", rule.lastLook.text);
     std::string text = fmt::format("\n{}  {}  severity {} ({}){}\n", signAndWord(finding.verdict.state),
-                                   rule.id.text, rule.severity, severityWords(rule.severity), lastLook);
+                                   rule.id.text, rule.severity, severityWord(rule.severity), lastLook);
     text += paragraph("    Rule:    ", fmt::format("{} ({})", rule.printed, rule.source));
     text += paragraph("    Finding: ", finding.words);
     text += paragraph("    Matters: ", rule.reason);

@@ -98,9 +98,15 @@ void addFrame(CLI::App& app, Typed& typed) {
             ->type_name("")
             ->required();
         command->parse_complete_callback([&typed, act] { typed.frame.act = act; });
+        return command;
     };
     add("check", "Say everything that makes a frame file unusable", FrameRequest::Act::Check);
-    add("show", "Show parts, seats, rules with both clocks, and steps", FrameRequest::Act::Show);
+    CLI::App* show =
+        add("show", "Show parts, seats, rules with both clocks, and steps", FrameRequest::Act::Show);
+    show->add_option("--part", typed.frame.part,
+                     "The card of this part only: how it must sit, seen from both sides,\n"
+                     "why, and what goes with it")
+        ->type_name("ID");
 }
 
 /// `gapwise clock`, `gapwise frame show`: what was understood before the trouble.

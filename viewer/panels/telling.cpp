@@ -1,6 +1,6 @@
 #include "viewer/panels/telling.h"
 
-#include "models/check/carrier.h"
+#include "models/check/face_words.h"
 
 #include <fmt/format.h>
 
@@ -28,32 +28,6 @@ bool mayTell(const Job& job, const Verdict& verdict) {
 
 bool speaksOf(const Rule& rule, const SeatId& seat) {
     return std::ranges::any_of(partsOf(rule), [&](const PartId& part) { return seatOf(part) == seat; });
-}
-
-std::string_view otherFaceOf(FaceKind kind) {
-    switch (kind) {
-    case FaceKind::Rounded: return "sharp";
-    case FaceKind::Marked: return "plain";
-    case FaceKind::EndMark: return "blank";
-    case FaceKind::Running: return "back";
-    case FaceKind::Chamfered: return "square";
-    case FaceKind::Dished: return "hollow";
-    case FaceKind::None: break;
-    }
-    return "other";
-}
-
-std::string_view testOf(FaceKind kind) {
-    switch (kind) {
-    case FaceKind::Rounded: return "Draw a fingernail across the edge: the sharp one catches.";
-    case FaceKind::Marked: return "Look for the stamped mark: only one face has it.";
-    case FaceKind::EndMark: return "Look for the letter on the end: only one end has it.";
-    case FaceKind::Running: return "Tilt it to the light: the running face shines evenly.";
-    case FaceKind::Chamfered: return "Feel into the bore: only one end is chamfered.";
-    case FaceKind::Dished: return "Lay it on the bench: it rocks on the dished face.";
-    case FaceKind::None: break;
-    }
-    return {};
 }
 
 const FaceCompared* demandedFace(const Job& job, const SeatId& seat) {
@@ -136,10 +110,10 @@ std::optional<Faces> facesOf(const Job& job, const SeatId& seat) {
     if (!type || type->face == FaceKind::None)
         return std::nullopt;
     Faces faces{.kind = type->face,
-                .reference = faceWord(type),
-                .other = otherFaceOf(type->face),
+                .reference = faceWord(type->face),
+                .other = otherFaceWord(type->face),
                 .eye = job.lookingView().side,
-                .test = testOf(type->face)};
+                .test = faceTest(type->face)};
     if (seating->referenceFaceLooks)
         faces.referenceVisible = *seating->referenceFaceLooks == faces.eye;
     addDemand(faces, job, *seating);
