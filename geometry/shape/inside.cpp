@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <functional>
 #include <limits>
 #include <numbers>
 
@@ -14,6 +15,7 @@ namespace gapwise {
 namespace {
 
 constexpr double kPi = std::numbers::pi;
+constexpr double kHuge = std::numeric_limits<double>::max();
 
 bool holds(const Span& span, double value) {
     return value >= span.from && value <= span.to;
@@ -121,13 +123,6 @@ bool insideFeature(const Feature& feature, double middleZ, const Vec3& p) {
     return false;
 }
 
-Span ringsReach(const Shape& shape) {
-    Span z{std::numeric_limits<double>::max(), std::numeric_limits<double>::lowest()};
-    for (const RingBody& ring : shape.rings)
-        z = {std::min(z.from, ring.z.from), std::max(z.to, ring.z.to)};
-    return z;
-}
-
 bool isInside(const Shape& shape, double middleZ, const Vec3& p) {
     bool inside = std::any_of(shape.rings.begin(), shape.rings.end(),
                               [&](const RingBody& ring) { return insideRing(ring, p); });
@@ -158,6 +153,14 @@ Span reachOf(const Outline& outline, const Span& z) {
                       outline);
 }
 
+/// How far the form's middle stands beside its radius, either way.
+double asideOf(const FeatureForm& form) {
+    return std::abs(
+        std::visit(Overloaded{[](const RadialHole& hole) { return hole.asideMm; },
+                              [](const Slot& slot) { return slot.asideMm; }, [](const auto&) { return 0.0; }},
+                   form));
+}
+
 /// How far something added reaches from the axis: its extent, and its corners beside the radius.
 Tube reachOf(const Feature& feature) {
     const Extent extent = extentOf(feature.form);
@@ -166,22 +169,70 @@ Tube reachOf(const Feature& feature) {
         return {{std::max(0.0, extent.r.from - half), extent.r.to + half}, extent.z};
     const bool round =
         std::holds_alternative<Sector>(feature.form) || std::holds_alternative<Groove>(feature.form);
-    const auto asideOf =
-        Overloaded{[](const RadialHole& hole) { return hole.asideMm; },
-                   [](const Slot& slot) { return slot.asideMm; }, [](const auto&) { return 0.0; }};
-    const double aside = half + std::abs(std::visit(asideOf, feature.form));
+    const double aside = half + asideOf(feature.form);
     const double out = round ? extent.r.to : std::hypot(extent.r.to, aside);
-    return {{std::max(0.0, extent.r.from), out}, extent.z};
+    // The inner end of a vane stands askew: one of its corners lies further in than its middle.
+    const double in = std::holds_alternative<Vane>(feature.form) ? extent.r.from - half : extent.r.from;
+    return {{std::max(0.0, in), out}, extent.z};
+}
+
+/// Where points are spread to count a volume: as far in as they need be, so that most of them tell something.
+struct Field {
+    double volume = 0.0;
+    std::function<Vec3(double, double, double)> pointAt{}; ///< Of three shares from 0 to 1.
+};
+
+Field tubeField(const Tube& tube) {
+    const double inner = tube.r.from * tube.r.from;
+    const double ring = tube.r.to * tube.r.to - inner;
+    const auto pointAt = [=](double outward, double round, double up) {
+        const double r = std::sqrt(inner + ring * outward);
+        const double turn = 2.0 * kPi * round;
+        return Vec3{r * std::sin(turn), r * std::cos(turn), tube.z.from + tube.z.length() * up};
+    };
+    return {kPi * ring * tube.z.length(), pointAt};
+}
+
+/// The box about what is added: a part without rings, like a gasket far off the axis, fills little of a tube.
+Field boxField(const Shape& shape) {
+    Vec3 low{kHuge, kHuge, kHuge};
+    Vec3 high{-kHuge, -kHuge, -kHuge};
+    for (const Feature& feature : shape.features) {
+        if (feature.does != Feature::Does::Add)
+            continue;
+        const Tube reach = reachOf(feature);
+        const bool wide = std::holds_alternative<Sector>(feature.form) ||
+                          std::holds_alternative<Groove>(feature.form) ||
+                          std::holds_alternative<Vane>(feature.form) ||
+                          std::holds_alternative<InclinedHole>(feature.form) || feature.count > 1;
+        const double across =
+            wide ? reach.r.to : extentOf(feature.form).widthMm / 2.0 + asideOf(feature.form);
+        const double inward = wide ? -reach.r.to : extentOf(feature.form).r.from;
+        const double turn = radians(feature.offset);
+        for (const double x : {-across, across}) {
+            for (const double y : {inward, reach.r.to}) {
+                const Vec3 corner{x * std::cos(turn) + y * std::sin(turn),
+                                  y * std::cos(turn) - x * std::sin(turn), 0.0};
+                low = {std::min(low.x, corner.x), std::min(low.y, corner.y), std::min(low.z, reach.z.from)};
+                high = {std::max(high.x, corner.x), std::max(high.y, corner.y), std::max(high.z, reach.z.to)};
+            }
+        }
+    }
+    const Vec3 size = high - low;
+    const auto pointAt = [=](double right, double back, double up) {
+        return low + Vec3{size.x * right, size.y * back, size.z * up};
+    };
+    return {size.x * size.y * size.z, pointAt};
 }
 
 } // namespace
 
 bool isInside(const Shape& shape, const Vec3& point) {
-    return isInside(shape, ringsReach(shape).middle(), point);
+    return isInside(shape, tubeAround(shape).z.middle(), point);
 }
 
 Tube tubeAround(const Shape& shape) {
-    Tube tube{{std::numeric_limits<double>::max(), 0.0}, ringsReach(shape)};
+    Tube tube{{kHuge, 0.0}, {kHuge, -kHuge}};
     const auto include = [&](const Tube& other) {
         tube.r = {std::min(tube.r.from, other.r.from), std::max(tube.r.to, other.r.to)};
         tube.z = {std::min(tube.z.from, other.z.from), std::max(tube.z.to, other.z.to)};
@@ -198,20 +249,17 @@ Tube tubeAround(const Shape& shape) {
 double countedVolume(const Shape& shape, int points) {
     assert(points > 0);
     const Tube tube = tubeAround(shape);
-    const double middleZ = ringsReach(shape).middle();
-    const double inner = tube.r.from * tube.r.from;
-    const double ring = tube.r.to * tube.r.to - inner;
-    // Two irrational steps, the plastic number's, and one even one spread the points evenly in r², θ and z.
+    const Field field = shape.rings.empty() ? boxField(shape) : tubeField(tube);
+    // Two irrational steps, the plastic number's, and one even one spread the points evenly.
     constexpr double kFirst = 0.7548776662466927;
     constexpr double kSecond = 0.5698402909980532;
     int inside = 0;
     for (int i = 0; i < points; ++i) {
-        const double r = std::sqrt(inner + ring * std::fmod(i * kFirst, 1.0));
-        const double turn = 2.0 * kPi * std::fmod(i * kSecond, 1.0);
-        const double z = tube.z.from + tube.z.length() * (i + 0.5) / points;
-        inside += isInside(shape, middleZ, {r * std::sin(turn), r * std::cos(turn), z}) ? 1 : 0;
+        const Vec3 point =
+            field.pointAt(std::fmod(i * kFirst, 1.0), std::fmod(i * kSecond, 1.0), (i + 0.5) / points);
+        inside += isInside(shape, tube.z.middle(), point) ? 1 : 0;
     }
-    return kPi * ring * tube.z.length() * inside / points;
+    return field.volume * inside / points;
 }
 
 double omittedVolume(const Shape& shape) {

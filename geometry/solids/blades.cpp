@@ -214,6 +214,12 @@ private:
     }
 };
 
+/// The place of blade k of n: turned clockwise looking at +Z.
+Pose turnedTo(int k, int n) {
+    const double turn = 2.0 * std::numbers::pi * k / n;
+    return {{std::cos(turn), -std::sin(turn), 0.0}, {std::sin(turn), std::cos(turn), 0.0}};
+}
+
 PartMesh oneBlade(const Layout& layout, double deflectionMm) {
     Sheet sheet{layout};
     const std::vector<Panel> panels = layout.panels(deflectionMm);
@@ -265,6 +271,14 @@ void append(PartMesh& mesh, const PartMesh& more) {
         mesh.edges.lines.push_back({a + edgeBase, b + edgeBase});
 }
 
+std::vector<TriangleMesh> bladeSheets(const Blades& blades, double deflectionMm) {
+    const TriangleMesh one = oneBlade(Layout{blades}, deflectionMm).faces;
+    std::vector<TriangleMesh> all;
+    for (int k = 0; k < blades.count; ++k)
+        all.push_back(moved(one, turnedTo(k, blades.count)));
+    return all;
+}
+
 BladeMesh bladeMesh(const Blades& blades, double deflectionMm) {
     const Layout layout{blades};
     const PartMesh one = oneBlade(layout, deflectionMm);
@@ -272,8 +286,7 @@ BladeMesh bladeMesh(const Blades& blades, double deflectionMm) {
     addFreePart(layout, single);
     BladeMesh all;
     for (int k = 0; k < blades.count; ++k) {
-        const double turn = 2.0 * std::numbers::pi * k / blades.count;
-        const Pose pose{{std::cos(turn), -std::sin(turn), 0.0}, {std::sin(turn), std::cos(turn), 0.0}};
+        const Pose pose = turnedTo(k, blades.count);
         append(all.mesh, {moved(one.faces, pose), moved(one.edges, pose)});
         all.freeVolumeMm3 += single.freeVolumeMm3;
         all.freeMoment = all.freeMoment + pose.direction(single.freeMoment);

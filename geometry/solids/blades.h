@@ -3,6 +3,8 @@
 #include "geometry/mesh/mesh.h"
 #include "geometry/shape/shape.h"
 
+#include <vector>
+
 namespace gapwise {
 
 /// Blades as a closed mesh each, sunk 1 mm into their hub, and the volume that stands free of it. The surface
@@ -16,6 +18,9 @@ struct BladeMesh {
 
 /// `deflectionMm`: how far the pieces between stations may stray from the curves. The sizes must be possible.
 BladeMesh bladeMesh(const Blades& blades, double deflectionMm);
+
+/// Each blade of the set as a closed mesh of its own.
+std::vector<TriangleMesh> bladeSheets(const Blades& blades, double deflectionMm);
 
 /// Adds `more` to `mesh`.
 void append(PartMesh& mesh, const PartMesh& more);

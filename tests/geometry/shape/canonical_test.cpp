@@ -11,6 +11,12 @@ namespace {
 
 const Shape kPlain = ringShape(10.0, 20.0, {0.0, 5.0});
 
+Shape threaded(double diameter, double pitch, bool leftHand) {
+    Shape shape = kPlain;
+    shape.threads = {{diameter, pitch, {0.0, 5.0}, leftHand}};
+    return shape;
+}
+
 } // namespace
 
 TEST(CanonicalText, NumbersReadBackExactly) {
@@ -24,6 +30,12 @@ TEST(CanonicalText, NamesLeaveNoTrace) {
     shape.features[0].id = "F08";
     shape.features[0].name = "spill slot";
     EXPECT_EQ(canonicalText(shape), unnamed);
+}
+
+// Frame files of before stay as they are: nothing beside its radius is no trace.
+TEST(CanonicalText, NothingAsideLeavesNoTrace) {
+    const std::string text = canonicalText(with(kPlain, cutting(Slot{1.0, {5.0, 20.0}, {0.0, 5.0}})));
+    EXPECT_NE(text.find("slot 1 5:20 0:5 0 1"), std::string::npos) << text;
 }
 
 TEST(CanonicalText, EverySizeLeavesATrace) {
@@ -49,9 +61,17 @@ TEST(CanonicalText, EverySizeLeavesATrace) {
         with(kPlain, adding(RadialHole{1.0, {0.0, 20.0}, 2.0})),
         with(kPlain, cutting(RadialHole{1.0, {0.0, 20.0}, 2.0}, 10.0)),
         with(kPlain, cutting(RadialHole{1.0, {0.0, 20.0}, 2.0}, 0.0, 3)),
+        with(kPlain, cutting(RadialHole{1.0, {0.0, 20.0}, 2.0, 0.5})),
         with(kPlain, cutting(AxialHole{1.0, 7.0, {0.0, 5.0}})),
         with(kPlain, cutting(InclinedHole{1.0, 7.0, 0.0, 8.0, 5.0})),
         with(kPlain, cutting(Slot{1.0, {0.0, 20.0}, {0.0, 5.0}})),
+        with(kPlain, cutting(Slot{1.0, {0.0, 20.0}, {0.0, 5.0}, 0.5})),
+        with(kPlain, cutting(HexHole{1.0, 7.0, {0.0, 5.0}})),
+        with(kPlain, cutting(Vane{1.0, {6.0, 9.0}, Degrees{20.0}, {0.0, 5.0}})),
+        with(kPlain, cutting(Vane{1.0, {6.0, 9.0}, Degrees{-20.0}, {0.0, 5.0}})),
+        threaded(20.0, 1.0, false),
+        threaded(20.0, 1.0, true),
+        threaded(20.0, 1.5, false),
         with(kPlain, cutting(Sector{Degrees{10.0}, {0.0, 20.0}, {0.0, 5.0}})),
         with(kPlain, cutting(Groove{{12.0, 12.0}, {14.0, 14.0}, {0.0, 1.0}})),
         with(kPlain, cutting(SteppedJoint{0.1, 1.0})),

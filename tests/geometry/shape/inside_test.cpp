@@ -70,6 +70,57 @@ TEST(InsideShape, SectorAndGrooveFollowTheCircle) {
     EXPECT_TRUE(isInside(grooved, at(77.0, 8.5, 2.5)));
 }
 
+TEST(InsideShape, HexagonalHoleTurnsACornerOutward) {
+    const Shape plate = ringShape(0.0, 40.0, {0.0, 5.0});
+    const Shape holed = with(plate, cutting(HexHole{6.0, 12.0, {-1.0, 6.0}}, 90.0));
+    const double corner = 6.0 / std::sqrt(3.0);
+    EXPECT_FALSE(isInside(holed, {12.0 + corner - 0.01, 0.0, 2.0}));
+    EXPECT_TRUE(isInside(holed, {12.0 + corner + 0.01, 0.0, 2.0}));
+    EXPECT_FALSE(isInside(holed, {12.0, 2.99, 2.0}));
+    EXPECT_TRUE(isInside(holed, {12.0, 3.01, 2.0}));
+}
+
+// The inner end of the middle line stands 20° clockwise of the outer one.
+TEST(InsideShape, VaneLeadsInwardClockwise) {
+    const Shape vaned = with(ringShape(0.0, 20.0, {0.0, 5.0}),
+                             adding(Vane{2.0, {15.0, 25.0}, Degrees{20.0}, {0.0, 5.0}}, 40.0));
+    EXPECT_TRUE(isInside(vaned, at(60.0, 15.1, 2.0)));
+    EXPECT_TRUE(isInside(vaned, at(40.0, 24.9, 2.0)));
+    EXPECT_FALSE(isInside(vaned, at(40.0, 15.1, 2.0)));
+    EXPECT_FALSE(isInside(vaned, at(20.0, 15.1, 2.0)));
+    EXPECT_FALSE(isInside(vaned, at(40.0, 24.9, 5.1)));
+}
+
+// Clockwise looking at the reference face: to the right of a radius that points up.
+TEST(InsideShape, AsideIsClockwiseOfTheRadius) {
+    const Shape body = ringShape(0.0, 40.0, {0.0, 10.0});
+    const Shape drilled = with(body, cutting(RadialHole{2.0, {0.0, 25.0}, 5.0, 6.0}));
+    EXPECT_FALSE(isInside(drilled, {6.0, 10.0, 5.0}));
+    EXPECT_TRUE(isInside(drilled, {-6.0, 10.0, 5.0}));
+    EXPECT_TRUE(isInside(drilled, {0.0, 10.0, 5.0}));
+    const Shape slotted = with(body, cutting(Slot{2.0, {0.0, 25.0}, {4.0, 6.0}, 6.0}, 90.0));
+    EXPECT_FALSE(isInside(slotted, {10.0, -6.0, 5.0}));
+    EXPECT_TRUE(isInside(slotted, {10.0, 6.0, 5.0}));
+}
+
+TEST(InsideShape, TubeHoldsWhatStandsBesideItsRadius) {
+    const Shape body = ringShape(10.0, 40.0, {0.0, 10.0});
+    const Shape padded = with(body, adding(Slot{4.0, {15.0, 25.0}, {-2.0, 8.0}, -6.0}));
+    EXPECT_NEAR(tubeAround(padded).r.to, std::hypot(25.0, 8.0), 1e-12);
+    EXPECT_EQ(tubeAround(padded).z, (Span{-2.0, 10.0}));
+}
+
+// A gasket: one block far off the axis, drilled. π/4·d² off the plate, over its thickness.
+TEST(InsideShape, CountsPartsWithoutRings) {
+    Shape gasket = with(Shape{}, adding(Slot{44.0, {50.0, 50.8}, {-15.0, 15.0}}, 180.0));
+    gasket = with(gasket, cutting(RadialHole{12.0, {49.0, 52.0}, 0.0}, 180.0));
+    gasket = with(gasket, cutting(RadialHole{9.0, {49.0, 52.0}, 0.0, 17.0}, 180.0));
+    const double area = 44.0 * 30.0 - kPi / 4.0 * (144.0 + 81.0);
+    EXPECT_NEAR(countedVolume(gasket, 60000), area * 0.8, 0.003 * area * 0.8);
+    EXPECT_NEAR(tubeAround(gasket).r.from, 50.0, 1e-12);
+    EXPECT_EQ(tubeAround(gasket).z, (Span{-15.0, 15.0}));
+}
+
 TEST(InsideShape, SteppedJointOpensClockwiseTowardTheReferenceFace) {
     const Shape joint = with(kPlain, cutting(SteppedJoint{0.4, 2.0}));
     EXPECT_FALSE(isInside(joint, {1.0, 7.0, 4.0}));

@@ -79,6 +79,15 @@ TEST(PossibleSizes, EveryKindOfFeatureIsLookedAt) {
     EXPECT_EQ(pointerOf(AxialHole{-2.0, 7.0, {0.0, 5.0}}), "diameter_mm");
     EXPECT_EQ(pointerOf(InclinedHole{2.0, 7.0, 1.0, 7.0, 1.0}), "to_rz_mm");
     EXPECT_EQ(pointerOf(Slot{0.0, {5.0, 20.0}, {0.0, 5.0}}), "width_mm");
+    EXPECT_EQ(pointerOf(Slot{2.0, {5.0, 20.0}, {0.0, 5.0}, 6000.0}), "aside_mm");
+    EXPECT_EQ(pointerOf(RadialHole{2.0, {0.0, 20.0}, 2.0, -6000.0}), "aside_mm");
+    EXPECT_EQ(pointerOf(HexHole{0.0, 7.0, {0.0, 5.0}}), "width_mm");
+    EXPECT_EQ(pointerOf(HexHole{2.0, -7.0, {0.0, 5.0}}), "circle_radius_mm");
+    EXPECT_EQ(pointerOf(HexHole{2.0, 7.0, {5.0, 0.0}}), "z_mm");
+    EXPECT_EQ(pointerOf(Vane{0.0, {5.0, 9.0}, Degrees{20.0}, {0.0, 5.0}}), "thickness_mm");
+    EXPECT_EQ(pointerOf(Vane{1.0, {9.0, 5.0}, Degrees{20.0}, {0.0, 5.0}}), "r_mm");
+    EXPECT_EQ(pointerOf(Vane{1.0, {5.0, 9.0}, Degrees{90.0}, {0.0, 5.0}}), "lead_deg");
+    EXPECT_EQ(pointerOf(Vane{1.0, {5.0, 9.0}, Degrees{20.0}, {5.0, 5.0}}), "z_mm");
     EXPECT_EQ(pointerOf(Sector{Degrees{360.0}, {5.0, 20.0}, {0.0, 5.0}}), "angle_deg");
     EXPECT_EQ(pointerOf(Groove{{12.0, 12.0}, {12.0, 14.0}, {0.0, 5.0}}), "bore_mm");
     EXPECT_EQ(pointerOf(SteppedJoint{1.0, 0.5}), "overlap_mm");
@@ -105,6 +114,17 @@ TEST(PossibleSizes, EdgesAndBladesAreLookedAt) {
     const QuarterEllipse curve{20.0, -10.0, 5.0, -5.0};
     wheel.blades = {{5, 0.0, Degrees{0.0}, Degrees{30.0}, 0.0, 5.0, 1.0, curve, curve, std::nullopt}};
     EXPECT_EQ(onlyError(wheel).where, "f.json#/shape/blades/0/thickness_mm");
+}
+
+TEST(PossibleSizes, ThreadsAreLookedAt) {
+    const auto pointer = [](const Thread& thread) {
+        Shape shape = kPlain;
+        shape.threads = {thread};
+        return onlyError(shape).where;
+    };
+    EXPECT_EQ(pointer({0.0, 1.0, {0.0, 5.0}}), "f.json#/shape/threads/0/diameter_mm");
+    EXPECT_EQ(pointer({8.0, -1.0, {0.0, 5.0}}), "f.json#/shape/threads/0/pitch_mm");
+    EXPECT_EQ(pointer({8.0, 1.0, {5.0, 0.0}}), "f.json#/shape/threads/0/z_mm");
 }
 
 TEST(PossibleSizes, PartWithoutRingsBeginsWithAnAddition) {

@@ -1,5 +1,6 @@
 #include "geometry/shape/inside.h"
 #include "tests/geometry/solids/built.h"
+#include "tests/support/mesh_checks.h"
 #include "tests/support/shapes.h"
 
 #include <array>
@@ -59,6 +60,62 @@ TEST(Features, InclinedHoleRunsFromPointToPoint) {
 TEST(Features, SlotTakesABlockOutOfTheWall) {
     EXPECT_NEAR(takenBy(Slot{6.0, {9.0, 21.0}, {4.0, 11.0}}, 225.0), 6.0 * slotArea(20.0, 40.0, -3.0, 3.0),
                 1e-3);
+}
+
+// √3/2·w² across flats, a corner outward.
+TEST(Features, HexagonalHolesStandOnTheirCircle) {
+    const double area = std::sqrt(3.0) / 2.0 * 4.0 * 4.0;
+    EXPECT_NEAR(takenBy(HexHole{4.0, 15.0, {-1.0, 11.0}}, 20.0, 3), 3.0 * area * 10.0, 1e-3);
+    const SolidPart part = built(with(kBody, cutting(HexHole{4.0, 15.0, {4.0, 11.0}}, 90.0)));
+    double outermost = 0.0;
+    for (const Vec3& p : part.mesh.faces.positions)
+        outermost = std::abs(p.z - 4.0) < 1e-9 ? std::max(outermost, p.x) : outermost;
+    EXPECT_NEAR(outermost, 15.0 + 4.0 / std::sqrt(3.0), 1e-6);
+}
+
+// A plate from r 25 to r 15, 20° on: its length by the law of cosines; what lies within Ø40 is there already.
+TEST(Features, VanesAreStraightPlates) {
+    const double length =
+        std::sqrt(15.0 * 15.0 + 25.0 * 25.0 - 2.0 * 15.0 * 25.0 * std::cos(20.0 * kPi / 180.0));
+    const Vane vane{2.0, {15.0, 25.0}, Degrees{20.0}, {0.0, 10.0}};
+    const Shape alone = with(Shape{}, adding(vane, 40.0));
+    EXPECT_NEAR(volumeOf(alone), length * 2.0 * 10.0, 1e-6);
+    const Shape vaned = with(kBody, adding(vane, 40.0, 5));
+    EXPECT_NEAR(volumeOf(vaned), countedVolume(vaned, 100000), 0.005 * volumeOf(vaned));
+    EXPECT_GT(volumeOf(vaned), volumeOf(kBody) + 5.0 * 80.0);
+}
+
+TEST(Features, HolesAndBlocksMayStandBesideTheirRadius) {
+    EXPECT_NEAR(takenBy(Slot{6.0, {8.0, 21.0}, {4.0, 11.0}, 2.0}, 225.0),
+                6.0 * slotArea(20.0, 40.0, -1.0, 5.0), 1e-3);
+    const SolidPart right = built(with(kBody, adding(Slot{4.0, {15.0, 25.0}, {2.0, 8.0}, 6.0})));
+    EXPECT_NEAR(right.facts.centreMm.x, 0.13, 0.05);
+    const SolidPart pin = built(with(Shape{}, adding(RadialHole{2.0, {5.0, 9.0}, 3.0, -4.0}, 90.0)));
+    EXPECT_NEAR(pin.facts.volumeMm3, kPi * 4.0, 1e-6);
+    EXPECT_NEAR(pin.facts.centreMm.x, 7.0, 1e-9);
+    EXPECT_NEAR(pin.facts.centreMm.y, 4.0, 1e-9);
+    EXPECT_NEAR(pin.facts.centreMm.z, 3.0, 1e-9);
+}
+
+// 44 × 30 × 0.8 on the pad, its holes drilled through.
+TEST(Features, GasketIsOneDrilledBlock) {
+    Shape gasket = with(Shape{}, adding(Slot{44.0, {50.0, 50.8}, {-15.0, 15.0}}));
+    gasket = with(gasket, cutting(RadialHole{12.0, {49.0, 52.0}, 0.0}));
+    for (const double aside : {-15.0, 17.0})
+        gasket = with(gasket, cutting(RadialHole{9.0, {49.0, 52.0}, 0.0, aside}));
+    const SolidPart part = built(gasket);
+    EXPECT_NEAR(part.facts.volumeMm3, 0.8 * (44.0 * 30.0 - kPi / 4.0 * (144.0 + 2.0 * 81.0)), 1e-3);
+    EXPECT_EQ(openSides(part.mesh.faces), 0);
+    EXPECT_EQ(wrongNormals(part.mesh.faces), 0);
+    EXPECT_LT(part.facts.centreMm.x, 0.0); // more is drilled on the right
+}
+
+// What is no ring may be round all the same: a washer of one groove.
+TEST(Features, PartWithoutRingsMayBeRound) {
+    Shape washer = with(Shape{}, adding(Groove{{10.0, 10.0}, {16.0, 16.0}, {0.0, 2.0}}));
+    washer = with(washer, cutting(Slot{1.0, {4.0, 9.0}, {-1.0, 3.0}}));
+    EXPECT_NEAR(volumeOf(washer), ringVolume(10.0, 16.0, 2.0) - 2.0 * slotArea(10.0, 16.0, -0.5, 0.5), 1e-3);
+    EXPECT_EQ(openSides(built(washer).mesh.faces), 0);
 }
 
 TEST(Features, SectorTakesItsShareOfTheCircle) {

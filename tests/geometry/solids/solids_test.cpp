@@ -90,6 +90,17 @@ TEST(Solids, HexagonMayBeASocketInARoundBody) {
     EXPECT_NEAR(volumeOf(socket), ringVolume(0.0, 20.0, 10.0) - std::sqrt(3.0) / 2.0 * 64.0 * 5.0, 1e-3);
 }
 
+// A drilling that breaks into the hexagon through one of its flats: what lies beyond x = 4 of it.
+TEST(Solids, HexagonalBoreMayBeDrilled) {
+    Shape socket = ringShape(0.0, 20.0, {0.0, 10.0});
+    socket.rings[0].bore = AcrossFlats{8.0};
+    const double whole = volumeOf(socket);
+    EXPECT_NEAR(whole, ringVolume(0.0, 20.0, 10.0) - std::sqrt(3.0) / 2.0 * 64.0 * 10.0, 1e-3);
+    const Shape drilled = with(socket, cutting(RadialHole{2.0, {0.0, 9.0}, 5.0}, 90.0));
+    EXPECT_NEAR(whole - volumeOf(drilled), kPi * (9.0 - 4.0), 1e-3);
+    EXPECT_EQ(openSides(built(drilled).mesh.faces), 0);
+}
+
 // Pappus: the spandrel of a quarter circle; the triangle of a chamfer of leg 2 along r, 2/tan 30° along z.
 TEST(Solids, EdgesAreRoundedAndChamferedOnTheProfile) {
     const Shape plain = ringShape(10.0, 40.0, {0.0, 10.0});
