@@ -33,7 +33,7 @@ public:
     Tally(const Frame& frame, const MeshOrder& order, const MeshTelling& tell)
         : frame_{frame}, order_{order}, tell_{tell} {
         for (const Part& part : frame.parts)
-            ++pieces_[part.type];
+            ++(part.casing ? casings_ : pieces_)[part.type];
         for (const PartType& type : frame.types)
             widest_ = std::max(widest_, type.id.text.size());
     }
@@ -55,6 +55,7 @@ public:
         const auto triangles = said.at("triangles").get<std::size_t>();
         const auto seconds = said.at("seconds").get<double>();
         triangles_ += triangles * pieces_[type.id];
+        casingTriangles_ += triangles * casings_[type.id];
         seconds_ += seconds;
         const bool upToDate = said.at("up_to_date").get<bool>();
         if (!upToDate)
@@ -80,8 +81,9 @@ public:
                 fail(3, failure->error);
         }
         if (status_ == 0)
-            tell_.line(fmt::format("{}: {} part types, {} triangles a cartridge, {:.1f} s of work",
-                                   frame_.id.text, frame_.types.size(), triangles_, seconds_));
+            tell_.line(fmt::format("{}: {} part types, {} triangles a cartridge{}, {:.1f} s of work",
+                                   frame_.id.text, frame_.types.size(), triangles_, casingsInWords(),
+                                   seconds_));
         return status_;
     }
 
@@ -89,12 +91,18 @@ private:
     const Frame& frame_;
     const MeshOrder& order_;
     const MeshTelling& tell_;
-    std::map<PartTypeId, std::size_t> pieces_{};
+    std::map<PartTypeId, std::size_t> pieces_{};  ///< Of the cartridge.
+    std::map<PartTypeId, std::size_t> casings_{}; ///< Of the casings and what holds them.
     std::vector<const PartType*> made_{};
     std::size_t widest_ = 0;
     std::size_t triangles_ = 0;
+    std::size_t casingTriangles_ = 0;
     double seconds_ = 0.0;
     int status_ = 0;
+
+    std::string casingsInWords() const {
+        return casingTriangles_ == 0 ? "" : fmt::format(", {} its casings", casingTriangles_);
+    }
 
     void fail(int status, const Error& error) {
         status_ = std::max(status_, status);

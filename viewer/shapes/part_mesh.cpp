@@ -14,14 +14,16 @@ namespace {
 
 /// g/cm³ times mm³ in kg.
 constexpr double kKgPerGramCm3Mm3 = 1e-6;
-constexpr double kShareOfDiameter = 1.0 / 5000.0;
+constexpr double kLeastDeflectionMm = 0.03;
+constexpr double kShareOfDiameter = 1.0 / 4000.0;
+/// Coarse enough that a broken edge takes three pieces; larger arcs follow the deflection.
+constexpr Degrees kLargestTurn{40.0};
 
 } // namespace
 
 Fineness finenessOf(const Shape& shape) {
-    Fineness fineness;
-    fineness.deflectionMm = std::max(fineness.deflectionMm, 2.0 * tubeAround(shape).r.to * kShareOfDiameter);
-    return fineness;
+    const double diameter = 2.0 * tubeAround(shape).r.to;
+    return {.deflectionMm = std::max(kLeastDeflectionMm, diameter * kShareOfDiameter), .angle = kLargestTurn};
 }
 
 std::string contentKeyOf(const PartType& type, const Fineness& fineness) {

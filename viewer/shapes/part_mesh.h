@@ -26,7 +26,7 @@ struct MadeMesh {
     bool wasUpToDate = false;
 };
 
-/// How fine a part is drawn: 0.02 mm, or 1/5000 of its largest diameter where that is more, so that no
+/// How fine a part is drawn: 0.03 mm, or 1/4000 of its largest diameter where that is more, so that no
 /// picture shows it and a large frame takes no more triangles than a small one.
 Fineness finenessOf(const Shape& shape);
 
