@@ -10,6 +10,7 @@
 #include <BRepBuilderAPI_MakePolygon.hxx>
 #include <BRepBuilderAPI_MakeSolid.hxx>
 #include <BRepBuilderAPI_Sewing.hxx>
+#include <BRepBuilderAPI_Transform.hxx>
 #include <Bnd_Box.hxx>
 #include <TopTools_ListOfShape.hxx>
 #include <TopoDS.hxx>
@@ -40,6 +41,8 @@ struct Piece {
 constexpr double kBladeDeflectionMm = 0.02;
 /// Solids that reach into each other by less than this touch, in mm.
 constexpr double kContactMm = 1e-5;
+/// What parts coinciding faces, in mm.
+constexpr double kHairMm = 1e-4;
 /// Share of the smaller solid by which volumes may be off: they are integrated numerically.
 constexpr double kVolumeSlack = 1e-4;
 
@@ -119,19 +122,32 @@ std::optional<double> sharedBy(const TopoDS_Shape& first, const TopoDS_Shape& se
     return volumeOf(common.Shape());
 }
 
-/// What two pieces share. Where one way fails the next may do: the other one first, then a wider tolerance.
+/// The solid grown (or shrunk) about its middle, so that its outermost places move by this much.
+TopoDS_Shape grown(const Piece& piece, double byMm) {
+    const Vec3 middle = (piece.box.low + piece.box.high) * 0.5;
+    gp_Trsf scale;
+    scale.SetScale(pointOf(middle), 1.0 + byMm / length(piece.box.high - middle));
+    return BRepBuilderAPI_Transform{piece.solid, scale, true}.Shape();
+}
+
+/// What two pieces share. Where faces coincide the library may fail: then with a wider tolerance, and at last
+/// with the second piece smaller or larger by a hair, so that the faces part.
 Result<double> shared(const Piece& first, const gp_Trsf& firstPlace, const Piece& second,
                       const gp_Trsf& secondPlace) {
-    const TopoDS_Shape a = first.solid.Moved(firstPlace);
-    const TopoDS_Shape b = second.solid.Moved(secondPlace);
     const double most = std::min(first.volume, second.volume);
-    for (const double fuzzyMm : {0.0, 1e-5, 1e-4}) {
-        for (const bool swapped : {false, true}) {
-            const std::optional<double> volume = sharedBy(swapped ? b : a, swapped ? a : b, fuzzyMm);
-            if (volume && *volume >= -kVolumeSlack * most && *volume <= (1.0 + kVolumeSlack) * most)
-                return std::max(0.0, *volume);
-        }
-    }
+    const TopoDS_Shape a = first.solid.Moved(firstPlace);
+    const auto attempt = [&](const TopoDS_Shape& other, double fuzzyMm) -> std::optional<double> {
+        const std::optional<double> volume = sharedBy(a, other.Moved(secondPlace), fuzzyMm);
+        const bool possible =
+            volume && *volume >= -kVolumeSlack * most && *volume <= (1.0 + kVolumeSlack) * most;
+        return possible ? std::optional{std::max(0.0, *volume)} : std::nullopt;
+    };
+    for (const double fuzzyMm : {0.0, kHairMm / 10.0})
+        if (const std::optional<double> volume = attempt(second.solid, fuzzyMm))
+            return *volume;
+    for (const double byMm : {-kHairMm, kHairMm})
+        if (const std::optional<double> volume = attempt(grown(second, byMm), 0.0))
+            return *volume;
     return Error{"", "two solids of which the solid builder cannot tell what they share",
                  "faces that meet squarely, neither tangent nor sharing a face by a hair"};
 }

@@ -32,7 +32,8 @@ Result<Solid> solidOf(const Shape& shape, std::string_view where);
 Bounds boundsOf(const Solid& solid, const Pose& pose);
 
 /// The material that two solids share, in mm³; 0 where they only touch. Where a blade is sunk into its hub
-/// both count. An error when the library fails, warns, or gives a volume that cannot be.
+/// both count. Where faces coincide so that the library fails, the second solid is tried smaller and larger
+/// by 1e-4 mm. An error when the library still fails, warns, or gives a volume that cannot be.
 Result<double> commonVolumeMm3(const Solid& first, const Pose& firstPose, const Solid& second,
                                const Pose& secondPose);
 
