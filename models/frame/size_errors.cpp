@@ -136,13 +136,13 @@ void grooveErrors(const Frame& frame, const Seat& seat, Complaints& complaints) 
     }
 }
 
-/// A part has to touch what carries it, along the shaft.
+/// A part has to touch what carries it, along the shaft; casings are bolted on over other parts.
 void carrierErrors(const Frame& frame, const Seat& seat, Complaints& complaints) {
     const auto owner =
         std::ranges::find_if(frame.parts, [&](const Part& part) { return seatOf(part.id) == seat.id; });
     const PartType* type = owner == frame.parts.end() ? nullptr : frame.type(owner->type);
     const Envelope own = type ? envelopeOf(type->shape) : Envelope{};
-    if (own.empty())
+    if (own.empty() || owner->casing)
         return;
     const Span place = alongShaft(frame, owner->id, own.z);
     for (const Carrier& carrier : seat.carriers) {
