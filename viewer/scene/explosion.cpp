@@ -72,7 +72,8 @@ private:
 
     /// The housing first, then step by step, then the deepest of those that go in at one end in one step.
     std::tuple<bool, std::size_t, double> keyOf(const PartId& part) const {
-        const double outward = signOf(entrySide(part)) * parts_.at(part).zMm;
+        const Span& z = parts_.at(part).z;
+        const double outward = entrySide(part) == Side::Compressor ? z.to : -z.from;
         return {part != frame_.housing, placings_.of(parts_.at(part).seat), outward};
     }
 
@@ -101,8 +102,8 @@ private:
         if (seat && seat->entersFrom)
             return *seat->entersFrom;
         const auto housing = parts_.find(frame_.housing);
-        const double middle = housing == parts_.end() ? 0.0 : housing->second.zMm;
-        return pulled.zMm < middle ? Side::Turbine : Side::Compressor;
+        const double middle = housing == parts_.end() ? 0.0 : housing->second.z.middle();
+        return pulled.z.middle() < middle ? Side::Turbine : Side::Compressor;
     }
 
     const Frame& frame_;

@@ -12,8 +12,8 @@ namespace gapwise {
 /// A part that takes part in an explosion.
 struct PulledPart {
     PartId part{};
-    SeatId seat{};    ///< Where it sits: its steps and its end are those of the seat.
-    double zMm = 0.0; ///< The middle of its reach along the shaft, assembled.
+    SeatId seat{}; ///< Where it sits: its steps and its end are those of the seat.
+    Span z{};      ///< Its reach along the shaft, assembled, in mm.
     /// The end of its carrier over which it goes on where both are put together on the bench: the slimmer
     /// one.
     std::optional<Side> benchEntry{};
@@ -22,7 +22,8 @@ struct PulledPart {
 /// Places of the parts along the shaft when the cartridge is wholly pulled apart, from the turbine end to the
 /// compressor end. What was put in last at an end lies farthest out there; what was put together on the bench
 /// (a seal ring on its rotor or sleeve) stays together as a group and is pulled apart within it. Parts of one
-/// step go in the deepest first; a part that no step places comes after all that one does.
+/// step go in the deepest first, by their outer ends: a screw after the washer that it goes through; a part
+/// that no step places comes after all that one does.
 std::vector<PartId> pulledApartOrder(const Frame& frame, const std::vector<PulledPart>& parts);
 
 /// The steps of a frame in an order that keeps every `after`; steps that may stand either way keep the

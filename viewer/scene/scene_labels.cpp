@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fmt/format.h>
 
 namespace gapwise {
 
@@ -57,6 +58,14 @@ Vec3 indexPointOf(const SceneItem& item) {
     return Vec3{0.0, 0.0, middle.z} + item.pose.yAxis * radius;
 }
 
+/// `T2 × 6` for the first of six screws, else the id of the part.
+std::string setNameOf(const Frame& frame, const Scene& scene, const SceneItem& first) {
+    const auto count = std::ranges::count_if(
+        scene.items, [&](const SceneItem& item) { return firstOfItsSet(frame, scene, item) == &first; });
+    const std::string& id = first.part.text;
+    return count < 2 ? id : fmt::format("{} × {}", id.substr(0, id.rfind('-')), count);
+}
+
 /// What is wrong with a part, in one word of its rule's kind.
 std::string_view wordFor(const Rule& rule) {
     const std::string_view kind = kindOf(rule);
@@ -85,6 +94,17 @@ std::string brokenText(const PartId& part, const Checked& checked) {
 
 } // namespace
 
+const SceneItem* firstOfItsSet(const Frame& frame, const Scene& scene, const SceneItem& item) {
+    const Part* own = frame.part(item.part);
+    if (!own || !own->fastener)
+        return &item;
+    const auto first = std::ranges::find_if(scene.items, [&](const SceneItem& other) {
+        const Part* part = frame.part(other.part);
+        return part && part->fastener == own->fastener && part->type == own->type;
+    });
+    return first == scene.items.end() ? &item : &*first;
+}
+
 Vec3 portOf(const Frame& frame, const SceneItem& housing, bool top) {
     const PartType* type = frame.typeOf(housing.part);
     const Degrees clock{top ? 0.0 : 180.0};
@@ -107,8 +127,8 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
         else if (item.state == ItemState::NotKnown)
             labels.push_back(
                 {SceneLabel::Kind::NotKnown, item.part.text + ": not known", indexPointOf(item)});
-        else if (wishes.partIds)
-            labels.push_back({SceneLabel::Kind::Part, item.part.text, middleOf(item)});
+        else if (wishes.partIds && firstOfItsSet(frame, scene, item) == &item)
+            labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, scene, item), middleOf(item)});
     }
     return labels;
 }

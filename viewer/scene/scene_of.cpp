@@ -102,14 +102,24 @@ Span coverOf(const SceneItem& item) {
     return cover;
 }
 
-/// The end of a carrier over which a part goes on: the one where it is slimmer beyond the part.
-std::optional<Side> slimmerEnd(const SceneItem& carrier, double zMm) {
+double boreRadiusOf(const SceneItem& item) {
+    double least = 1e300;
+    for (const Vec3& p : item.mesh->body.faces.positions)
+        least = std::min(least, std::hypot(p.x, p.y));
+    return least;
+}
+
+/// The end of a carrier over which a part goes on: the one toward which less of the carrier is wider than the
+/// bore of the part, counted from `zMm`.
+std::optional<Side> slimmerEnd(const SceneItem& carrier, double boreRadiusMm, double zMm) {
     double towardTurbine = 0.0;
     double towardCompressor = 0.0;
     for (const Vec3& own : carrier.mesh->body.faces.positions) {
         const Vec3 p = carrier.pose.point(own);
-        double& widest = p.z < zMm ? towardTurbine : towardCompressor;
-        widest = std::max(widest, std::hypot(p.x, p.y));
+        if (std::hypot(p.x, p.y) <= boreRadiusMm)
+            continue;
+        double& wide = p.z < zMm ? towardTurbine : towardCompressor;
+        wide = std::max(wide, std::abs(p.z - zMm));
     }
     if (towardTurbine == towardCompressor)
         return std::nullopt;
@@ -117,13 +127,13 @@ std::optional<Side> slimmerEnd(const SceneItem& carrier, double zMm) {
 }
 
 /// Over which end of its carrier a part goes, where the carrier is shown.
-std::optional<Side> benchEntryOf(const Scene& scene, const Seat* seat, double zMm) {
+std::optional<Side> benchEntryOf(const Scene& scene, const Seat* seat, const SceneItem& part, double zMm) {
     if (!seat || seat->carriers.empty())
         return std::nullopt;
     const SeatId carrier = seatOf(seat->carriers.front().part);
     const auto found =
         std::ranges::find_if(scene.items, [&](const SceneItem& item) { return item.seat == carrier; });
-    return found == scene.items.end() ? std::nullopt : slimmerEnd(*found, zMm);
+    return found == scene.items.end() ? std::nullopt : slimmerEnd(*found, boreRadiusOf(part), zMm);
 }
 
 void pullApart(Scene& scene, const Frame& frame, double explode) {
@@ -131,14 +141,14 @@ void pullApart(Scene& scene, const Frame& frame, double explode) {
     std::vector<PulledPart> parts;
     double length = 0.0;
     for (const SceneItem& item : scene.items) {
-        if (item.mesh->body.faces.positions.empty())
+        if (item.mesh->body.faces.positions.empty() || firstOfItsSet(frame, scene, item) != &item)
             continue;
         const Span cover = covers[item.part] = coverOf(item);
         length += cover.length();
         parts.push_back({.part = item.part,
                          .seat = item.seat,
-                         .zMm = cover.middle(),
-                         .benchEntry = benchEntryOf(scene, frame.seat(item.seat), cover.middle())});
+                         .z = cover,
+                         .benchEntry = benchEntryOf(scene, frame.seat(item.seat), item, cover.middle())});
     }
     std::vector<AxialReach> reaches;
     for (const PartId& part : pulledApartOrder(frame, parts))
@@ -146,7 +156,7 @@ void pullApart(Scene& scene, const Frame& frame, double explode) {
     const bool hasHousing = covers.contains(frame.housing);
     const auto moves = pulls(reaches, hasHousing ? frame.housing : PartId{}, kPullGapShare * length);
     for (SceneItem& item : scene.items)
-        if (const auto move = moves.find(item.part); move != moves.end())
+        if (const auto move = moves.find(firstOfItsSet(frame, scene, item)->part); move != moves.end())
             item.pulledMm = explode * move->second;
 }
 
@@ -176,8 +186,12 @@ Scene sceneOf(const Frame& frame, const Build& build, const Meshes& meshes, cons
     const ItemMaker maker{frame, build, options};
     Scene scene;
     addItem(scene, maker.housing(), frame, meshes);
+    const auto isShown = [&](const Seating& seating) {
+        const Part* part = frame.part(seating.part);
+        return seating.seat != seatOf(frame.housing) && (options.casings || !part || !part->casing);
+    };
     for (const Seating& seating : build.seatings)
-        if (seating.seat != seatOf(frame.housing))
+        if (isShown(seating))
             addItem(scene, maker.seated(seating), frame, meshes);
     for (SceneItem& item : scene.items)
         if (isBroken(options.checked, item.part))

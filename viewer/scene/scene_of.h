@@ -21,6 +21,7 @@ using Meshes = std::map<PartTypeId, std::shared_ptr<const DrawnMesh>>;
 struct SceneOptions {
     double explode = 0.0; ///< 0 is the assembled pose, 1 wholly pulled apart.
     std::optional<SectionPlane> section{};
+    bool casings = false;             ///< Shows the casings that are in place; they hide the cartridge.
     const Checked* checked = nullptr; ///< Marks the parts that its findings name; none are marked without it.
     std::uint32_t seed = 1;           ///< For the angle at which a part of unknown clock is drawn.
 };

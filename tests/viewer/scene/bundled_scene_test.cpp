@@ -1,3 +1,4 @@
+#include "viewer/scene/scene_labels.h"
 #include "viewer/scene/scene_of.h"
 
 #include "models/frame/read_frame.h"
@@ -8,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace gapwise {
@@ -46,17 +48,30 @@ protected:
 };
 
 TEST_P(BundledScene, ShowsEveryPart) {
-    const Scene shown = scene({});
+    const Scene shown = scene({.casings = true});
     EXPECT_EQ(shown.items.size(), frame_.parts.size());
     for (const SceneItem& item : shown.items)
         EXPECT_EQ(item.state, ItemState::Plain) << item.part.text;
 }
 
+TEST_P(BundledScene, LeavesTheCasingsOutOfSight) {
+    const Scene shown = scene({});
+    EXPECT_LT(shown.items.size(), frame_.parts.size());
+    for (const Part& part : frame_.parts)
+        EXPECT_EQ(shown.item(part.id) != nullptr, !part.casing) << part.id.text;
+}
+
 TEST_P(BundledScene, PulledApartLeavesNothingOverNothing) {
-    const Scene shown = scene({.explode = 1.0});
+    const Scene shown = scene({.explode = 1.0, .casings = true});
+    std::map<PartId, Span> reaches; // the pieces of a set are pulled out together
+    for (const SceneItem& item : shown.items) {
+        const Span reach = drawnReach(item);
+        Span& whole = reaches.try_emplace(firstOfItsSet(frame_, shown, item)->part, reach).first->second;
+        whole = {std::min(whole.from, reach.from), std::max(whole.to, reach.to)};
+    }
     std::vector<std::pair<Span, std::string>> row;
-    for (const SceneItem& item : shown.items)
-        row.emplace_back(drawnReach(item), item.part.text);
+    for (const auto& [part, reach] : reaches)
+        row.emplace_back(reach, part.text);
     std::ranges::sort(row, {}, [](const auto& entry) { return entry.first.from; });
     for (std::size_t i = 1; i < row.size(); ++i)
         EXPECT_GT(row[i].first.from, row[i - 1].first.to) << row[i - 1].second << " and " << row[i].second;
@@ -74,10 +89,12 @@ TEST_P(BundledScene, PulledApartIsTheReverseOfAssembly) {
         double outermost = -1e9;
         for (const PartId& part : byTime) {
             const Seat* seat = frame_.seat(seatOf(part));
-            const bool onTheBench = seat && seat->carriers.size() > 1;
-            if (!seat || seat->entersFrom != side || onTheBench)
+            const bool onTheBench = seat && (seat->carriers.size() > 1 || part == PartId{"ORING"});
+            const SceneItem* item = shown.item(part);
+            if (!seat || seat->entersFrom != side || onTheBench || !item ||
+                firstOfItsSet(frame_, shown, *item) != item)
                 continue;
-            const Span reach = drawnReach(*shown.item(part));
+            const Span reach = drawnReach(*item);
             const double outward = side == Side::Compressor ? reach.from : -reach.to;
             EXPECT_GT(outward, outermost) << part.text;
             outermost = side == Side::Compressor ? reach.to : -reach.from;
@@ -94,11 +111,16 @@ TEST_P(BundledScene, SealRingsComeOffTheirCarrierOverItsSlimEnd) {
             << ring;
 }
 
+TEST_P(BundledScene, TheORingComesOffOverTheSpigotOfItsPlate) {
+    const Scene shown = scene({.explode = 1.0});
+    EXPECT_LT(drawnReach(*shown.item(PartId{"ORING"})).to, drawnReach(*shown.item(PartId{"PLATE"})).from);
+}
+
 TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
     const Scene shown = scene({.section = SectionPlane{}});
     std::set<std::string> uncut;
     for (const SceneItem& item : shown.items)
-        if (areaOf(item.mesh->caps) <= 0.0)
+        if (areaOf(item.mesh->caps) <= 0.0 && !frame_.seat(item.seat)->aside) // screws stand beside it
             uncut.insert(item.part.text);
     EXPECT_TRUE(uncut.empty()) << *uncut.begin();
 }

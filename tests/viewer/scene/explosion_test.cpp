@@ -20,7 +20,7 @@ std::vector<std::string> namesOf(const std::vector<PartId>& parts) {
 }
 
 PulledPart pulled(const char* part, double z, std::optional<Side> benchEntry = std::nullopt) {
-    return {.part = PartId{part}, .seat = seatOf(PartId{part}), .zMm = z, .benchEntry = benchEntry};
+    return {.part = PartId{part}, .seat = seatOf(PartId{part}), .z = {z, z}, .benchEntry = benchEntry};
 }
 
 std::vector<PulledPart> allParts() {
