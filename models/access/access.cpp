@@ -16,7 +16,8 @@ namespace {
 
 constexpr double kFitToleranceMm = 0.02;
 
-/// True when `standing` reaches into the way of `moving`, which comes from the end `from`.
+/// True when `standing` reaches into the way of `moving`, which comes from the end `from`. Radii about one
+/// axis.
 bool inTheWay(const Slab& standing, const Slab& moving, Side from) {
     const bool ahead = from == Side::Compressor ? standing.z.to > moving.z.from + kFitToleranceMm
                                                 : standing.z.from < moving.z.to - kFitToleranceMm;
@@ -36,6 +37,29 @@ std::vector<Slab> coverOf(const Frame& frame, const PartType& type, const Seat& 
     return slabsOf(type, seat, demandedFaceOf(frame, partMeantFor(seat.id)));
 }
 
+/// How far the axes of two seats are apart, in mm.
+double apartAcross(const Seat& a, const Seat& b) {
+    return length(asideOf(a) - asideOf(b));
+}
+
+/// The ring about the shaft in which a part beside the shaft lies.
+std::vector<Slab> sweptAround(std::vector<Slab> slabs, double asideMm) {
+    for (Slab& slab : slabs)
+        slab.radius = {std::max(0.0, asideMm - slab.radius.to), asideMm + slab.radius.to};
+    return slabs;
+}
+
+/// What a fastener goes through: what it holds, and the plates of its own set.
+bool goesThrough(const Frame& frame, const PartId& moving, const PartId& standing) {
+    const Part* piece = frame.part(moving);
+    const Part* other = frame.part(standing);
+    if (!piece || !piece->fastener || !other)
+        return false;
+    const Fastener* fastener = frame.fastener(*piece->fastener);
+    const bool holds = fastener && std::ranges::find(fastener->parts, standing) != fastener->parts.end();
+    return holds || other->fastener == piece->fastener;
+}
+
 /// Radii where a part that goes in meets one that stands.
 struct Met {
     double insideMm = 0.0;  ///< Of what stands.
@@ -52,6 +76,30 @@ std::optional<Met> firstMet(const std::vector<Slab>& standing, const std::vector
     return std::nullopt;
 }
 
+struct Piece {
+    const PartId& part;
+    const Seat& seat;
+    const PartType& type;
+};
+
+/// Where a part on its way meets one that stands, each about its own axis.
+std::optional<Met> metOnTheWay(const Frame& frame, const Piece& standing, const Piece& moving) {
+    const Side from = *moving.seat.entersFrom;
+    std::vector<Slab> still = coverOf(frame, standing.type, standing.seat);
+    std::vector<Slab> goes = coverOf(frame, moving.type, moving.seat);
+    const double apart = apartAcross(standing.seat, moving.seat);
+    constexpr double kSameAxisMm = 1e-3;
+    if (apart < kSameAxisMm)
+        return firstMet(still, goes, from);
+    if (standing.seat.aside && moving.seat.aside)
+        return firstMet(sweptAround(std::move(still), apart), goes, from);
+    if (moving.seat.aside && goesThrough(frame, moving.part, standing.part))
+        return std::nullopt;
+    if (moving.seat.aside)
+        return firstMet(still, sweptAround(std::move(goes), apart), from);
+    return firstMet(sweptAround(std::move(still), apart), goes, from);
+}
+
 } // namespace
 
 std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const PartId& part,
@@ -61,7 +109,6 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
     const PartType* type = frame.typeOf(part);
     if (!seat || !type || !seat->entersFrom)
         return blockers;
-    const std::vector<Slab> moving = coverOf(frame, *type, *seat);
     for (const Seating& standing : build.seatings) {
         const Seat* place = frame.seat(standing.seat);
         const PartType* other = frame.typeOf(standing.part);
@@ -69,7 +116,7 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
                               carries(*seat, standing.part) || carries(*place, part);
         if (together)
             continue;
-        if (const auto met = firstMet(coverOf(frame, *other, *place), moving, *seat->entersFrom))
+        if (const auto met = metOnTheWay(frame, {standing.part, *place, *other}, {part, *seat, *type}))
             blockers.push_back(
                 {standing.part,
                  fmt::format("{} is in the way: it is Ø{:.4g} inside, and {} is Ø{:.4g} outside",

@@ -15,8 +15,9 @@ struct Blocked {
 };
 
 /// The seated parts that a part of `type` cannot pass on its way from the end it enters, by their (r, z)
-/// outlines. Rings that open or close to pass a bore are let through bores, not through parts. `tolerance` of
-/// 0.02 mm for line-to-line fits.
+/// outlines. A screw stands beside the shaft: it meets what covers its place, never what it goes through (the
+/// parts that its fastener holds). Rings that open or close to pass a bore are let through bores, not through
+/// parts. `tolerance` of 0.02 mm for line-to-line fits.
 std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const PartId& part,
                                 const SeatId& seat);
 

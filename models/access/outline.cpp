@@ -24,13 +24,74 @@ double largestRadiusOf(const Outline& outline) {
         outline);
 }
 
+namespace {
+
+/// So thin that a slice's middle radius is off by less than any gap beside a curve.
+constexpr int kSlices = 96;
+
+const QuarterEllipse* curveOf(const RingBody& ring) {
+    const auto* bore = std::get_if<QuarterEllipse>(&ring.bore);
+    return bore ? bore : std::get_if<QuarterEllipse>(&ring.outside);
+}
+
+/// Cuts `z` where the curve has even steps of its parameter, so that its steep end is followed.
+std::vector<double> cutsAlong(const QuarterEllipse& curve, const Span& z) {
+    std::vector<double> cuts{z.from, z.to};
+    for (int i = 0; i <= kSlices; ++i) {
+        const double at = curve.z0 + curve.z1 * std::sin(std::numbers::pi / 2.0 * i / kSlices);
+        if (at > z.from && at < z.to)
+            cuts.push_back(at);
+    }
+    std::ranges::sort(cuts);
+    return cuts;
+}
+
+/// In the part's own axes.
+void addRing(std::vector<Slab>& slabs, const RingBody& ring) {
+    const QuarterEllipse* curve = curveOf(ring);
+    if (!curve) {
+        slabs.push_back({{smallestRadiusOf(ring.bore), largestRadiusOf(ring.outside)}, ring.z});
+        return;
+    }
+    const auto radiusIn = [](const Outline& outline, double z, double straight) {
+        const auto* bent = std::get_if<QuarterEllipse>(&outline);
+        return bent ? bent->radiusAt(z) : straight;
+    };
+    const std::vector<double> cuts = cutsAlong(*curve, ring.z);
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+        const double middle = (cuts[i] + cuts[i + 1]) / 2.0;
+        slabs.push_back({{radiusIn(ring.bore, middle, smallestRadiusOf(ring.bore)),
+                          radiusIn(ring.outside, middle, largestRadiusOf(ring.outside))},
+                         {cuts[i], cuts[i + 1]}});
+    }
+}
+
+/// What the blades sweep when the wheel turns.
+void addBlades(std::vector<Slab>& slabs, const Blades& blades) {
+    const double end = blades.zFrom + blades.reach * (blades.zTo - blades.zFrom);
+    const Span z{std::min(blades.zFrom, end), std::max(blades.zFrom, end)};
+    const std::vector<double> cuts = cutsAlong(blades.edge, z);
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+        const double middle = (cuts[i] + cuts[i + 1]) / 2.0;
+        const bool onInlet =
+            blades.inletEdgeZ && middle > blades.inletEdgeZ->from && middle < blades.inletEdgeZ->to;
+        const double tip = onInlet ? largestRadiusOf(blades.edge) : blades.edge.radiusAt(middle);
+        slabs.push_back({{blades.hub.radiusAt(middle), tip}, {cuts[i], cuts[i + 1]}});
+    }
+}
+
+} // namespace
+
 std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks) {
     std::vector<Slab> slabs;
-    for (const RingBody& ring : type.shape.rings) {
-        const double a = seat.zMm + signOf(referenceFaceLooks) * ring.z.from;
-        const double b = seat.zMm + signOf(referenceFaceLooks) * ring.z.to;
-        slabs.push_back(
-            {{smallestRadiusOf(ring.bore), largestRadiusOf(ring.outside)}, {std::min(a, b), std::max(a, b)}});
+    for (const RingBody& ring : type.shape.rings)
+        addRing(slabs, ring);
+    for (const Blades& blades : type.shape.blades)
+        addBlades(slabs, blades);
+    for (Slab& slab : slabs) {
+        const double a = seat.zMm + signOf(referenceFaceLooks) * slab.z.from;
+        const double b = seat.zMm + signOf(referenceFaceLooks) * slab.z.to;
+        slab.z = {std::min(a, b), std::max(a, b)};
     }
     return slabs;
 }

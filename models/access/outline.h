@@ -6,7 +6,8 @@
 
 namespace gapwise {
 
-/// One ring of material in the assembled cartridge: what its outline covers, in mm of the datum axes.
+/// One ring of material in the assembled cartridge: what its outline covers, in mm; its radii are about the
+/// axis of its seat.
 struct Slab {
     Span radius{};
     Span z{};
@@ -16,8 +17,8 @@ struct Slab {
 double smallestRadiusOf(const Outline& outline);
 double largestRadiusOf(const Outline& outline);
 
-/// The outline of a part in a seat. The seat's place of the origin holds for either way round; a part that
-/// was put in the other way round covers the same length.
+/// The outline of a part in a seat, curves and blades in thin slices. The seat's place of the origin holds
+/// for either way round; a part that was put in the other way round covers the same length.
 std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks);
 
 /// The side to which the reference face of a part looks where the frame's face rule wants it; the compressor

@@ -244,10 +244,13 @@ bool lastLookPassed(const Frame& frame, const Build& build, const Rule& rule) {
     });
 }
 
-/// Empty, or which seating was not confirmed before the last look at the rule had passed.
-std::string unconfirmedIn(const Build& build, const Rule& rule) {
+/// Empty, or which seating was not confirmed before the last look at the rule had passed: one that is not
+/// there was not seen either.
+std::string unconfirmedIn(const Frame& frame, const Build& build, const Rule& rule) {
     for (const PartId& part : partsOf(rule)) {
         const Seating* seating = build.in(seatOf(part));
+        if (!seating && !isFilled(frame, build, seatOf(part)))
+            return fmt::format("the last look has passed and {} is empty", seatOf(part).text);
         if (seating && !seating->confirmed)
             return fmt::format("the last look at {} has passed and nobody confirmed it", seating->part.text);
     }
@@ -276,7 +279,7 @@ Verdict judge(const Frame& frame, const Build& build, const Rule& rule) {
         verdict.notKnown = outcome.notKnown.empty() ? "it is not placed yet" : outcome.notKnown;
         return verdict;
     }
-    const std::string unconfirmed = passed ? unconfirmedIn(build, rule) : "";
+    const std::string unconfirmed = passed ? unconfirmedIn(frame, build, rule) : "";
     if (!outcome.holds) {
         verdict.state = RuleState::Open;
         verdict.notKnown = outcome.notKnown;

@@ -20,7 +20,7 @@ struct AttitudeChanged {
 };
 
 /// A part went into a seat. Dropped in the picture it has a clock and a face; from the tray both are not
-/// known.
+/// known. A screw goes in with all the pieces of its set.
 struct PartPlaced {
     PartId part{};
     SeatId seat{};
@@ -29,7 +29,7 @@ struct PartPlaced {
     std::optional<View> setIn{};
 };
 
-/// The part in a seat was taken off again.
+/// The part in a seat was taken off again; a screw with all the pieces of its set.
 struct PartTakenOff {
     SeatId seat{};
 };

@@ -3,6 +3,7 @@
 #include "geometry/base/overloaded.h"
 #include "models/access/access.h"
 #include "models/check/check.h"
+#include "models/frame/sets.h"
 
 #include <fmt/format.h>
 
@@ -34,6 +35,9 @@ public:
     void operator()(const PartPlaced& event) const {
         if (build_.in(event.seat))
             return;
+        for (const PartId& piece : piecesOf(frame_, event.part))
+            if (piece != event.part && !build_.of(piece) && !build_.in(seatOf(piece)))
+                build_.seatings.push_back({.part = piece, .seat = seatOf(piece), .home = true});
         Seating seating{.part = event.part,
                         .seat = event.seat,
                         .index = event.index,
@@ -46,7 +50,13 @@ public:
                 settledIndex(frame_, build_, {event.seat, *event.index, event.setIn});
     }
     void operator()(const PartTakenOff& event) const {
-        std::erase_if(build_.seatings, [&](const Seating& seating) { return seating.seat == event.seat; });
+        const Seating* there = build_.in(event.seat);
+        if (!there)
+            return;
+        const std::vector<PartId> pieces = piecesOf(frame_, there->part);
+        std::erase_if(build_.seatings, [&](const Seating& seating) {
+            return std::ranges::find(pieces, seating.part) != pieces.end();
+        });
     }
     void operator()(const IndexTurned& event) const {
         const Clock settled = settledIndex(frame_, build_, event);

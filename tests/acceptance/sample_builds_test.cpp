@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include <filesystem>
+#include <map>
 #include <set>
 
 namespace gapwise::test {
@@ -21,13 +22,15 @@ struct Sample {
 };
 
 // Invented builds of invented frames: each breaks exactly what its name says.
-const std::vector<Sample> kSamples{{"alder-72-good", {}, ""},
-                                   {"alder-72-pinned-good", {}, ""},
-                                   {"birch-150-good", {}, ""},
-                                   {"alder-72-ring-face-reversed", {"SR-CI.face"}, "reversed"},
-                                   {"alder-72-gap-over-slot", {"SR-CO.clear-F06", "SR-CO.gap"}, ""},
-                                   {"birch-150-half-a-turn", {"SR-CO.gap"}, "upside_down"},
-                                   {"birch-150-read-from-the-other-side", {"SR-CO.gap"}, "mirrored_view"}};
+const std::vector<Sample> kSamples{
+    {"alder-72-good", {}, ""},
+    {"alder-72-pinned-good", {}, ""},
+    {"birch-150-good", {}, ""},
+    {"alder-72-ring-face-reversed", {"SR-CI.face"}, "reversed"},
+    {"alder-72-gap-over-slot", {"SR-CO.clear-F06", "SR-CO.gap"}, ""},
+    {"alder-72-three-faults", {"DEFLECTOR.opening", "SR-CO.gap", "marks-nose"}, "mirrored_view"},
+    {"birch-150-half-a-turn", {"SR-CO.gap"}, "upside_down"},
+    {"birch-150-read-from-the-other-side", {"SR-CO.gap"}, "mirrored_view"}};
 
 Json checked(const std::string& build) {
     return parsed(gapwise({"check", bundled("builds/" + build + ".build.json"), "--json"}).out);
@@ -95,6 +98,18 @@ TEST(SampleBuilds, AReversedFaceNamesTheFaceThatMustBeVisible) {
     EXPECT_EQ(finding["expected"]["looks"], "compressor");
     EXPECT_EQ(finding["actual"]["looks"], "turbine");
     EXPECT_THAT(finding["words"].get<std::string>(), HasSubstr("you must see the rounded face"));
+}
+
+// Read from the other side, set with the drain away, and a wheel one blade off: each has its own reason.
+TEST(SampleBuilds, ThreeFaultsAtOnceAreExplainedOneByOne) {
+    const Json document = checked("alder-72-three-faults");
+    std::map<std::string, std::string> words;
+    for (const Json& finding : document["findings"])
+        words[finding["rule"].get<std::string>()] = finding["words"].get<std::string>();
+    ASSERT_EQ(words.size(), 3U);
+    EXPECT_THAT(words.at("SR-CO.gap"), HasSubstr("you were looking from the turbine side"));
+    EXPECT_THAT(words.at("DEFLECTOR.opening"), HasSubstr("the drain was away from you"));
+    EXPECT_THAT(words.at("marks-nose"), HasSubstr("60"));
 }
 
 TEST(SampleBuilds, AGapOverASlotNamesTheSlot) {

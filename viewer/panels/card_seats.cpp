@@ -2,6 +2,7 @@
 #include "viewer/panels/step_marks.h"
 
 #include "models/access/access.h"
+#include "models/frame/sets.h"
 
 #include <fmt/format.h>
 
@@ -11,8 +12,11 @@ namespace gapwise {
 
 namespace {
 
-/// Seats that the part could physically sit in, the seat meant for it among them wherever it stands.
+/// Seats that the part could physically sit in, the seat meant for it among them wherever it stands. The
+/// pieces of a set go in together, each into its own.
 std::vector<const Seat*> seatsFor(const Frame& frame, const PartId& part) {
+    if (piecesOf(frame, part).size() > 1)
+        return {frame.seat(seatOf(part))};
     std::vector<const Seat*> seats;
     for (const Seat& seat : frame.seats)
         if (seat.id != seatOf(frame.housing) && misfitOf(frame, part, seat.id).empty())
@@ -55,6 +59,8 @@ bool endsDoubleClick() {
 std::string seatLabel(const Job& job, const Seat& seat) {
     const PartId meant = meantFor(job.frame, seat.id);
     const Part* part = job.frame.part(meant);
+    if (const auto pieces = piecesOf(job.frame, meant).size(); pieces > 1)
+        return fmt::format("All {} of {}", pieces, setNameOf(job.frame, meant));
     return fmt::format("Seat of {}: {}", meant.text, part ? part->name : std::string{});
 }
 

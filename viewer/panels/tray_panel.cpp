@@ -2,6 +2,8 @@
 #include "viewer/panels/pager.h"
 #include "viewer/panels/parts.h"
 
+#include "models/frame/sets.h"
+
 namespace gapwise {
 
 namespace {
@@ -22,7 +24,7 @@ bool tile(const Job& job, const PartId& part, const Area& area, const Surface& s
     const Area glyph = Area{area.x, area.y, area.width, area.height - words}.inset(surface.px(4.0));
     if (const PartType* type = job.frame.typeOf(part))
         drawGlyph(*type, glyph);
-    writeLine({area.x, area.bottom() - words, area.width, words}, part.text,
+    writeLine({area.x, area.bottom() - words, area.width, words}, setNameOf(job.frame, part),
               {surface.fonts().small, palette::kInk, Align::Middle});
     return pressed.done;
 }

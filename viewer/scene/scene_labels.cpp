@@ -1,10 +1,10 @@
 #include "viewer/scene/scene_labels.h"
 
 #include "geometry/datum/datum.h"
+#include "models/frame/sets.h"
 
 #include <algorithm>
 #include <cmath>
-#include <fmt/format.h>
 
 namespace gapwise {
 
@@ -58,14 +58,6 @@ Vec3 indexPointOf(const SceneItem& item) {
     return Vec3{0.0, 0.0, middle.z} + item.pose.yAxis * radius;
 }
 
-/// `T2 × 6` for the first of six screws, else the id of the part.
-std::string setNameOf(const Frame& frame, const Scene& scene, const SceneItem& first) {
-    const auto count = std::ranges::count_if(
-        scene.items, [&](const SceneItem& item) { return firstOfItsSet(frame, scene, item) == &first; });
-    const std::string& id = first.part.text;
-    return count < 2 ? id : fmt::format("{} × {}", id.substr(0, id.rfind('-')), count);
-}
-
 /// What is wrong with a part, in one word of its rule's kind.
 std::string_view wordFor(const Rule& rule) {
     const std::string_view kind = kindOf(rule);
@@ -95,12 +87,9 @@ std::string brokenText(const PartId& part, const Checked& checked) {
 } // namespace
 
 const SceneItem* firstOfItsSet(const Frame& frame, const Scene& scene, const SceneItem& item) {
-    const Part* own = frame.part(item.part);
-    if (!own || !own->fastener)
-        return &item;
+    const std::vector<PartId> pieces = piecesOf(frame, item.part);
     const auto first = std::ranges::find_if(scene.items, [&](const SceneItem& other) {
-        const Part* part = frame.part(other.part);
-        return part && part->fastener == own->fastener && part->type == own->type;
+        return std::ranges::find(pieces, other.part) != pieces.end();
     });
     return first == scene.items.end() ? &item : &*first;
 }
@@ -128,7 +117,7 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
             labels.push_back(
                 {SceneLabel::Kind::NotKnown, item.part.text + ": not known", indexPointOf(item)});
         else if (wishes.partIds && firstOfItsSet(frame, scene, item) == &item)
-            labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, scene, item), middleOf(item)});
+            labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, item.part), middleOf(item)});
     }
     return labels;
 }

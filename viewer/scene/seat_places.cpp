@@ -2,6 +2,7 @@
 
 #include "models/access/access.h"
 #include "models/access/outline.h"
+#include "models/frame/sets.h"
 
 #include <algorithm>
 #include <cmath>
@@ -30,7 +31,10 @@ std::vector<SeatPlace> seatPlacesFor(const Frame& frame, const Build& build, con
     const PartType* type = frame.typeOf(part);
     if (!type)
         return places;
+    const bool inSet = piecesOf(frame, part).size() > 1;
     for (const Seat& seat : frame.seats) {
+        if (inSet && seat.id != seatOf(part)) // the pieces of a set go in together, each into its own
+            continue;
         if (seat.id == seatOf(frame.housing) || build.in(seat.id) || !misfitOf(frame, part, seat.id).empty())
             continue;
         const std::vector<Slab> slabs = slabsOf(*type, seat, demandedFaceOf(frame, part));

@@ -1,5 +1,7 @@
 #include "viewer/workplace/workplace.h"
 
+#include "models/frame/sets.h"
+
 #include "geometry/base/overloaded.h"
 #include "geometry/base/write_file.h"
 #include "models/build/document_kind.h"
@@ -465,7 +467,8 @@ const Seating* seatingInHand(const Job& job) {
 std::vector<PartId> partsOnTray(const Job& job) {
     std::vector<PartId> parts;
     for (const PartId& part : partsInOrder(job.frame))
-        if (!job.state.build.of(part) && part != job.frame.housing)
+        if (!job.state.build.of(part) && part != job.frame.housing &&
+            piecesOf(job.frame, part).front() == part)
             parts.push_back(part);
     return parts;
 }

@@ -101,7 +101,8 @@ bool demandShown(const Job& job, const SeatId& seat);
 /// The seat that the part in hand sits in, if it does.
 const Seating* seatingInHand(const Job& job);
 
-/// What is left on the tray, in order of assembly: the parts that are in no seat.
+/// What is left on the tray, in order of assembly: the parts that are in no seat, of a set of screws its
+/// first piece only.
 std::vector<PartId> partsOnTray(const Job& job);
 
 } // namespace gapwise

@@ -1,5 +1,6 @@
 #include "models/access/access.h"
 #include "models/build/read_build.h"
+#include "models/frame/sets.h"
 #include "models/job/log.h"
 #include "models/procedure/order.h"
 
@@ -27,9 +28,12 @@ protected:
         complete_ = sheet->build;
     }
 
+    /// Of a set of screws the first piece: the others go with it.
     std::vector<PartId> partsPlaced() const {
         std::vector<PartId> parts = partsInOrder(frame_);
-        std::erase(parts, frame_.housing);
+        std::erase_if(parts, [&](const PartId& part) {
+            return part == frame_.housing || piecesOf(frame_, part).front() != part;
+        });
         return parts;
     }
 

@@ -89,7 +89,7 @@ TEST_P(BundledScene, PulledApartIsTheReverseOfAssembly) {
         double outermost = -1e9;
         for (const PartId& part : byTime) {
             const Seat* seat = frame_.seat(seatOf(part));
-            const bool onTheBench = seat && (seat->carriers.size() > 1 || part == PartId{"ORING"});
+            const bool onTheBench = seat && seat->carriers.size() > 1;
             const SceneItem* item = shown.item(part);
             if (!seat || seat->entersFrom != side || onTheBench || !item ||
                 firstOfItsSet(frame_, shown, *item) != item)
