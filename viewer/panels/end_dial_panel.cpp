@@ -260,7 +260,10 @@ std::optional<Wish> legendEntry(const Job& job, const DialRing& ring, const Area
     const double left = area.x + surface.px(26.0);
     const bool tall = area.height > surface.px(40.0);
     const double half = tall ? area.height / 2.0 : area.height;
-    writeLine({left, area.y, surface.px(92.0), half}, ring.part.text, {surface.fonts().strong});
+    const double name = std::min(surface.px(92.0), area.right() - left);
+    const bool fits = static_cast<double>(sizeOf(surface.fonts().strong, ring.part.text).x) <= name;
+    writeLine({left, area.y, name, half}, ring.part.text,
+              {fits ? surface.fonts().strong : surface.fonts().small});
     const Area words{left + surface.px(94.0), area.y, area.right() - left - surface.px(100.0), half};
     if (tall) {
         writeLine({left, area.y + half, area.right() - left, half}, ring.state.word,
@@ -289,14 +292,18 @@ struct DialAreas {
 DialAreas areasOf(const Area& area, std::size_t rings, const Surface& surface) {
     DialAreas areas;
     areas.title = {area.x, area.y, area.width, surface.px(44.0)};
-    areas.columns = surface.bench ? 2 : 1;
     areas.rowHeight = surface.bench ? surface.target : surface.px(23.0);
     const double margin = surface.px(18.0);
-    const auto columns = static_cast<std::size_t>(areas.columns);
-    const double rows = static_cast<double>((rings + columns - 1) / columns);
-    const double wanted = rows * areas.rowHeight;
     const double free = area.height - areas.title.height;
     const double least = surface.px(190.0);
+    const auto heightIn = [&](int columns) {
+        const auto count = static_cast<std::size_t>(columns);
+        return static_cast<double>((rings + count - 1) / count) * areas.rowHeight;
+    };
+    areas.columns = surface.bench ? 2 : 1;
+    if (surface.bench && free - heightIn(areas.columns) < least) // large targets, many rings
+        areas.columns = 3;
+    const double wanted = heightIn(areas.columns);
     const double legend = free - wanted >= least ? wanted : 0.0;
     const double size = std::min(area.width, free - legend);
     areas.dial = Area{area.x, areas.title.bottom(), area.width, size}.inset(margin);

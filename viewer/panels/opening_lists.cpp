@@ -66,18 +66,24 @@ bool sampleRow(const OfferedSample& sample, const Area& area, const Surface& sur
     return pressed.done;
 }
 
-/// The sample builds of one frame, as many as fit.
-std::optional<Wish> samplesOf(const Workplace& workplace, const OfferedFrame& frame, Area area,
+/// The sample builds of one frame below each other, side by side in twos where they are too many for that.
+std::optional<Wish> samplesOf(const Workplace& workplace, const OfferedFrame& frame, const Area& area,
                               const Surface& surface) {
     const double row = openingRow(surface);
+    const double gap = surface.px(6.0);
+    std::vector<const OfferedSample*> samples;
+    for (const OfferedSample& sample : workplace.offered.samples)
+        if (sample.frame == frame.id)
+            samples.push_back(&sample);
+    const bool fits = static_cast<double>(samples.size()) * (row + gap) - gap <= area.height;
+    const int columns = fits ? 1 : 2;
     std::optional<Wish> wish;
-    for (const OfferedSample& sample : workplace.offered.samples) {
-        if (sample.frame != frame.id || area.height < row)
-            continue;
-        if (sampleRow(sample, {area.x, area.y, area.width, row}, surface))
-            wish = StartJob{.use = surface.drafts().use, .sheet = sample.file};
-        const double used = row + surface.px(6.0);
-        area = {area.x, area.y + used, area.width, area.height - used};
+    for (int i = 0; const OfferedSample* sample : samples) {
+        const Area line{area.x, area.y + i / columns * (row + gap), area.width, row};
+        if (line.bottom() <= area.bottom() + 1.0 &&
+            sampleRow(*sample, columnOf(line, columns, i % columns, gap), surface))
+            wish = StartJob{.use = surface.drafts().use, .sheet = sample->file};
+        ++i;
     }
     return wish;
 }

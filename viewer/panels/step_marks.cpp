@@ -1,5 +1,7 @@
 #include "viewer/panels/step_marks.h"
 
+#include "models/frame/sets.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -9,10 +11,11 @@ namespace gapwise {
 
 namespace {
 
-std::string labelOf(const Step& step) {
+std::string labelOf(const Job& job, const Step& step) {
     std::string label;
     for (const PartId& part : step.places)
-        label += (label.empty() ? "" : ", ") + part.text;
+        if (piecesOf(job.frame, part).front() == part)
+            label += (label.empty() ? "" : ", ") + setNameOf(job.frame, part);
     return label.empty() ? step.title.substr(0, step.title.find_first_of(",:;(")) : label;
 }
 
@@ -65,7 +68,7 @@ std::vector<StepMark> stepMarksOf(const Job& job) {
     bool nextGiven = false;
     for (const Step& step : job.frame.steps) {
         StepMark mark{.id = step.id,
-                      .label = labelOf(step),
+                      .label = labelOf(job, step),
                       .title = step.title,
                       .holdPoint = step.holdPoint,
                       .lastLooks = lastLooksOf(job, step),
@@ -138,7 +141,8 @@ std::vector<PartId> partsBefore(const Job& job, const PartId& part) {
                 continue;
             open.push_back(step);
             for (const PartId& placed : step->places)
-                if (placed != part && placed != frame.housing && !job.state.build.of(placed))
+                if (placed != part && placed != frame.housing && !job.state.build.of(placed) &&
+                    piecesOf(frame, placed).front() == placed)
                     parts.push_back(placed);
         }
     return parts;

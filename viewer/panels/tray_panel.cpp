@@ -43,7 +43,7 @@ std::optional<Wish> trayPanel(const Job& job, const Area& area, const Surface& s
     const Area row{area.x + label + surface.px(14.0), area.y + surface.px(5.0),
                    area.width - label - surface.px(22.0), area.height - surface.px(10.0)};
     const RowOf wanted{.count = parts.size(),
-                       .leastWidth = surface.bench ? surface.target : surface.px(60.0),
+                       .leastWidth = surface.bench ? surface.target + surface.px(2.0) : surface.px(60.0),
                        .mostWidth = surface.px(92.0),
                        .scroll = surface.drafts().trayScroll};
     const Page page = pageOf(wanted, row, surface);

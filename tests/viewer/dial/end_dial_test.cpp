@@ -40,7 +40,7 @@ TEST(EndDial, RingsStandNearestFirst) {
     EXPECT_THAT(namesOn(endDialOf(hand.job(), Side::Turbine)),
                 ElementsAre("SHIELD", "PR-T1", "SR-TO", "SR-TI"));
     EXPECT_THAT(namesOn(endDialOf(hand.job(), Side::Compressor)),
-                ElementsAre("PLATE", "PR-C1", "DEFLECTOR", "THRUST", "SR-CO", "SR-CI"));
+                ElementsAre("PLATE", "PR-C1", "DEFLECTOR", "RETAINER", "THRUST", "SR-CO", "SR-CI"));
 }
 
 TEST(EndDial, ShowsAClockAsSeenFromItsOwnSide) {
@@ -185,7 +185,7 @@ TEST(EndDial, ArrowIsOnlyBelievedAfterATurn) {
 // A plate one hole off carries the gap along: common practice, no source.
 TEST(EndDial, APlateOneHoleOffCarriesTheGapAlong) {
     AtHand hand;
-    hand.startSheet("alder-72-good", Use::Show);
+    hand.startSheet("alder-72-plate-on", Use::Show);
     hand.point("PR-C1", Side::Compressor, 10.0);
     hand.point("PLATE", Side::Compressor, 60.0);
     const DialRing ring = ringOf(hand, Side::Compressor, "PR-C1");
@@ -195,7 +195,7 @@ TEST(EndDial, APlateOneHoleOffCarriesTheGapAlong) {
 
 TEST(EndDial, PointingOnTheDialUndoesWhatCarries) {
     AtHand hand;
-    hand.startSheet("alder-72-good", Use::Show);
+    hand.startSheet("alder-72-plate-on", Use::Show);
     hand.point("PLATE", Side::Compressor, 60.0);
     const SeatId seat = seatOf(PartId{"PR-C1"});
     const Clock index = indexFor(hand.job(), seat, Clock::seenFrom(Side::Compressor, Degrees{15.0}));

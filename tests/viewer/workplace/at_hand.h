@@ -19,6 +19,8 @@ public:
     void start(const std::string& frame, Use use);
     /// Opens a bundled build sheet by its name without endings.
     void startSheet(const std::string& sheet, Use use);
+    /// A sheet of the tests (`alder-72-plate-on`: built up to the seal plate, invented), else a bundled one.
+    std::filesystem::path sheetFile(const std::string& sheet) const;
     /// Grants an act; the test fails when it is refused.
     void act(const Event& event);
     /// Places a part into its own seat.

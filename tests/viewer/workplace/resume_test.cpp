@@ -49,9 +49,9 @@ void expectTheSame(const Workplace& again, const AtHand& hand) {
     EXPECT_EQ(again.journal->file(), hand.workplace.remembered->journal);
 }
 
-/// `alder-72-good` without its outer rings, which lie open: rings can be taken off and set anew.
+/// `alder-72-plate-on` without its outer rings, which lie open: rings can be taken off and set anew.
 void startOpenAtTheCompressorEnd(AtHand& hand, Use use) {
-    hand.startSheet("alder-72-good", use);
+    hand.startSheet("alder-72-plate-on", use);
     for (const char* part : {"PLATE", "PR-C1", "COLLAR-B", "DEFLECTOR", "THRUST", "SPACER", "COLLAR-A"})
         hand.act(PartTakenOff{seatOf(PartId{part})});
 }
@@ -105,7 +105,7 @@ TEST(Resume, ALineThatWasCutOffByTheKillIsLeftOut) {
 
 TEST(Resume, AJobThatWasLeftIsOfferedButNotOpened) {
     AtHand hand;
-    hand.startSheet("alder-72-good", Use::Bench);
+    hand.startSheet("alder-72-plate-on", Use::Bench);
     const std::filesystem::path journal = hand.workplace.journal->file();
     const std::string sheet = sheetOf(hand.job());
     leave(hand.workplace);
@@ -178,10 +178,10 @@ TEST(BeginWith, AFramesIdOrPathStartsItForTheUse) {
 
 TEST(BeginWith, ABuildSheetStartsAsItSays) {
     AtHand hand;
-    const std::filesystem::path sheet = hand.workplace.data.root / "builds" / "alder-72-good.build.json";
+    const std::filesystem::path sheet = hand.sheetFile("alder-72-plate-on");
     EXPECT_THAT(beginWith(hand.workplace, std::filesystem::relative(sheet).string(), Use::Bench), IsEmpty());
     ASSERT_TRUE(hand.workplace.job);
-    EXPECT_EQ(hand.job().name, "alder-72-good.build.json");
+    EXPECT_EQ(hand.job().name, "alder-72-plate-on.build.json");
     EXPECT_EQ(hand.job().use, Use::Bench);
 }
 
@@ -203,7 +203,7 @@ TEST(BeginWith, WhatCannotBeReadIsAnErrorThatNamesIt) {
 TEST(Resume, AJobThatWasSavedOverItsOwnSheetIsNotDoneTwice) {
     AtHand hand;
     const std::filesystem::path sheet = hand.workplace.stateFolder / "mine.build.json";
-    std::filesystem::copy_file(hand.workplace.data.root / "builds" / "alder-72-good.build.json", sheet);
+    std::filesystem::copy_file(hand.sheetFile("alder-72-plate-on"), sheet);
     grant(hand.workplace, StartJob{.frame = {}, .use = Use::Practise, .sheet = sheet});
     ASSERT_TRUE(hand.workplace.job);
     hand.act(PartTakenOff{seatOf(PartId{"PLATE"})});
@@ -217,7 +217,7 @@ TEST(Resume, AJobThatWasSavedOverItsOwnSheetIsNotDoneTwice) {
 
 TEST(Resume, ThePersonStandsWhereHeStoodWithThePartInHand) {
     AtHand hand;
-    hand.startSheet("alder-72-good", Use::Show);
+    hand.startSheet("alder-72-plate-on", Use::Show);
     grant(hand.workplace, TakeInHand{PartId{"SR-CO"}});
     const Standpoint standpoint{.kind = LookKind::Free, .pulledApart = 0.5, .zoom = 2.0};
     grant(hand.workplace, LookAgain{standpoint});
