@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <numeric>
 #include <optional>
 
 namespace gapwise {
@@ -162,31 +163,52 @@ private:
     bool lastAbove_ = false;
 };
 
+/// One way of placing all texts, and what is wrong with it.
+struct Attempt {
+    std::vector<PlacedLabel> placed{};
+    double faults = 0.0;
+};
+
+/// Placed in the order given; the result stands in the order of the requests.
+Attempt attemptOf(const std::vector<LabelRequest>& requests, const std::vector<std::size_t>& order,
+                  const LabelRoom& room, const Taste& taste) {
+    constexpr double kLongShare = 0.12; // of the room's width: so far away nobody finds the part of a text
+    Attempt attempt;
+    attempt.placed.resize(requests.size());
+    Placer placer{room, taste};
+    for (const std::size_t index : order) {
+        const PlacedLabel label = attempt.placed[index] = placer.place(requests[index]);
+        const double away = std::abs(label.leaderEnd.x - label.leaderStart.x) / room.inside.width;
+        if (label.box.width == 0.0)
+            attempt.faults += kPerTangle;
+        else if (away > kLongShare)
+            attempt.faults += away;
+    }
+    attempt.faults += placer.tangles();
+    return attempt;
+}
+
 } // namespace
 
 std::vector<PlacedLabel> placeLabels(const std::vector<LabelRequest>& requests, const LabelRoom& room) {
-    // The first way looks best; where it leaves a text without a place or tangles, the others crowd more.
+    // The first way looks best; where it leaves a text without a place, far away or tangled, the others crowd
+    // more, or go from left to right.
     constexpr std::array kTastes{Taste{}, Taste{.perAside = 2.5, .padding = 3.0},
                                  Taste{.perAside = 12.0, .padding = 2.0}};
-    std::vector<PlacedLabel> best;
-    double fewest = std::numeric_limits<double>::max();
-    for (const Taste& taste : kTastes) {
-        Placer placer{room, taste};
-        std::vector<PlacedLabel> placed;
-        placed.reserve(requests.size());
-        for (const LabelRequest& request : requests)
-            placed.push_back(placer.place(request));
-        const auto leftOut =
-            std::ranges::count_if(placed, [](const PlacedLabel& label) { return label.box.width == 0.0; });
-        const double faults = kPerTangle * static_cast<double>(leftOut) + placer.tangles();
-        if (faults < fewest) {
-            fewest = faults;
-            best = std::move(placed);
+    std::vector<std::size_t> asGiven(requests.size());
+    std::iota(asGiven.begin(), asGiven.end(), std::size_t{0});
+    std::vector<std::size_t> fromLeft = asGiven;
+    std::ranges::stable_sort(fromLeft, {}, [&](std::size_t index) { return requests[index].upper.x; });
+    Attempt best{.faults = std::numeric_limits<double>::max()};
+    for (const Taste& taste : kTastes)
+        for (const auto& order : {asGiven, fromLeft}) {
+            if (best.faults == 0.0)
+                break;
+            Attempt attempt = attemptOf(requests, order, room, taste);
+            if (attempt.faults < best.faults)
+                best = std::move(attempt);
         }
-        if (fewest == 0.0)
-            break;
-    }
-    return best;
+    return best.placed;
 }
 
 } // namespace gapwise
