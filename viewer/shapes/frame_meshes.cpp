@@ -134,6 +134,7 @@ int makeFrameMeshes(const Frame& frame, MeshOrder order, std::size_t jobs, const
     order.folder = std::filesystem::absolute(order.folder / "any").parent_path();
     const StagingFolder staging{order.folder};
     order.staging = staging.path();
+    order.leastDeflectionMm = leastDeflectionOf(frame);
     Tally tally{frame, order, tell};
     WorkPlan plan;
     plan.count = frame.types.size();

@@ -14,16 +14,23 @@ namespace {
 
 /// g/cm³ times mm³ in kg.
 constexpr double kKgPerGramCm3Mm3 = 1e-6;
-constexpr double kLeastDeflectionMm = 0.03;
 constexpr double kShareOfDiameter = 1.0 / 4000.0;
 /// Coarse enough that a broken edge takes three pieces; larger arcs follow the deflection.
 constexpr Degrees kLargestTurn{40.0};
 
+double diameterOf(const Shape& shape) {
+    return 2.0 * tubeAround(shape).r.to;
+}
+
 } // namespace
 
-Fineness finenessOf(const Shape& shape) {
-    const double diameter = 2.0 * tubeAround(shape).r.to;
-    return {.deflectionMm = std::max(kLeastDeflectionMm, diameter * kShareOfDiameter), .angle = kLargestTurn};
+double leastDeflectionOf(const Frame& frame) {
+    return diameterOf(frame.typeOf(frame.housing)->shape) * kShareOfDiameter;
+}
+
+Fineness finenessOf(const Shape& shape, double leastDeflectionMm) {
+    return {.deflectionMm = std::max(leastDeflectionMm, diameterOf(shape) * kShareOfDiameter),
+            .angle = kLargestTurn};
 }
 
 std::string contentKeyOf(const PartType& type, const Fineness& fineness) {
@@ -37,7 +44,7 @@ std::filesystem::path glbOf(const PartType& type, const std::filesystem::path& f
 
 Result<MadeMesh> makePartMesh(const PartType& type, const MeshOrder& order, bool& cannotWrite) {
     const std::clock_t start = std::clock();
-    const Fineness fineness = finenessOf(type.shape);
+    const Fineness fineness = finenessOf(type.shape, order.leastDeflectionMm);
     const std::string key = contentKeyOf(type, fineness);
     const auto since = [&] { return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC; };
     if (!order.evenIfUpToDate) {

@@ -16,6 +16,7 @@ struct MeshOrder {
     std::string frameFile{};         ///< For errors.
     std::filesystem::path folder{};  ///< One `<type>.glb` and `<type>.json` a part type.
     std::filesystem::path staging{}; ///< Beside it: what is made waits here until all of it is.
+    double leastDeflectionMm = 0.03; ///< Of the frame: nothing is drawn finer.
     bool evenIfUpToDate = false;
 };
 
@@ -26,9 +27,12 @@ struct MadeMesh {
     bool wasUpToDate = false;
 };
 
-/// How fine a part is drawn: 0.03 mm, or 1/4000 of its largest diameter where that is more, so that no
-/// picture shows it and a large frame takes no more triangles than a small one.
-Fineness finenessOf(const Shape& shape);
+/// What shows in no picture of a whole cartridge of this frame, in mm: 1/4000 of the diameter of its housing.
+double leastDeflectionOf(const Frame& frame);
+
+/// How fine a part is drawn: 1/4000 of its largest diameter, but no finer than the frame demands, so that a
+/// large frame takes no more triangles than a small one.
+Fineness finenessOf(const Shape& shape, double leastDeflectionMm);
 
 /// Everything that the mesh and its facts come from, as one key.
 std::string contentKeyOf(const PartType& type, const Fineness& fineness);

@@ -19,7 +19,7 @@ struct WorkerResult {
 struct WorkPlan {
     std::size_t count = 0;
     std::size_t atOnce = 1;
-    unsigned cpuSeconds = 300;
+    unsigned cpuSeconds = 60;
     std::function<std::string(std::size_t)> job{};
     std::function<void(std::size_t, const WorkerResult&)> done{};
 };
