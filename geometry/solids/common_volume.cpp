@@ -1,27 +1,17 @@
 #include "geometry/solids/common_volume.h"
 
-#include "geometry/solids/blades.h"
+#include "geometry/solids/blade_solids.h"
 #include "geometry/solids/body.h"
 #include "geometry/solids/booleans.h"
 
 #include <BRepAlgoAPI_Common.hxx>
 #include <BRepBndLib.hxx>
-#include <BRepBuilderAPI_MakeFace.hxx>
-#include <BRepBuilderAPI_MakePolygon.hxx>
-#include <BRepBuilderAPI_MakeSolid.hxx>
-#include <BRepBuilderAPI_Sewing.hxx>
 #include <BRepBuilderAPI_Transform.hxx>
 #include <Bnd_Box.hxx>
 #include <TopTools_ListOfShape.hxx>
-#include <TopoDS.hxx>
-#include <TopoDS_Face.hxx>
 #include <TopoDS_Shape.hxx>
-#include <TopoDS_Shell.hxx>
-#include <TopoDS_Solid.hxx>
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <fmt/format.h>
 #include <gp_Pnt.hxx>
 #include <gp_Trsf.hxx>
 #include <optional>
@@ -37,10 +27,14 @@ struct Piece {
     double volume = 0.0;
 };
 
-/// How far the flat pieces of a blade may stray from its curves, in mm.
-constexpr double kBladeDeflectionMm = 0.02;
 /// Solids that reach into each other by less than this touch, in mm.
 constexpr double kContactMm = 1e-5;
+/// Pieces that a hull holds: what misses the hull misses them all. A body needs no hull.
+struct Group {
+    std::optional<Piece> hull{};
+    std::vector<Piece> pieces{};
+};
+
 /// What parts coinciding faces, in mm.
 constexpr double kHairMm = 1e-4;
 /// Share of the smaller solid by which volumes may be off: they are integrated numerically.
@@ -56,28 +50,6 @@ Piece pieceOf(const TopoDS_Shape& solid) {
     const gp_Pnt low = box.CornerMin();
     const gp_Pnt high = box.CornerMax();
     return {solid, {{low.X(), low.Y(), low.Z()}, {high.X(), high.Y(), high.Z()}}, volumeOf(solid)};
-}
-
-/// A closed mesh as a solid of flat faces.
-Result<TopoDS_Shape> sewn(const TriangleMesh& sheet, std::string_view where) {
-    BRepBuilderAPI_Sewing sewing{1e-6};
-    for (const auto& triangle : sheet.triangles) {
-        BRepBuilderAPI_MakePolygon side;
-        for (const std::uint32_t corner : triangle)
-            side.Add(pointOf(sheet.positions[corner]));
-        side.Close();
-        sewing.Add(BRepBuilderAPI_MakeFace{side.Wire()}.Face());
-    }
-    sewing.Perform();
-    const TopoDS_Shape shell = sewing.SewedShape();
-    if (shell.ShapeType() != TopAbs_SHELL || sewing.NbFreeEdges() != 0)
-        return Error{std::string{where}, "a blade whose sheets do not close", "sizes that make a blade"};
-    const TopoDS_Shape solid = BRepBuilderAPI_MakeSolid{TopoDS::Shell(shell)}.Solid();
-    const double expected = signedVolume(sheet);
-    if (!(std::abs(volumeOf(solid) - expected) <= kVolumeSlack * expected))
-        return Error{std::string{where}, fmt::format("a blade of {:.3f} mm³", volumeOf(solid)),
-                     fmt::format("{:.3f} mm³, as its sheets hold", expected)};
-    return solid;
 }
 
 gp_Trsf placeOf(const Pose& pose) {
@@ -152,10 +124,45 @@ Result<double> shared(const Piece& first, const gp_Trsf& firstPlace, const Piece
                  "faces that meet squarely, neither tangent nor sharing a face by a hair"};
 }
 
+/// True only when it is certain: by boxes, or by a common volume of nothing.
+bool miss(const Piece& first, const Pose& firstPose, const Piece& second, const Pose& secondPose) {
+    if (!meet(boxOf(first, firstPose), boxOf(second, secondPose)))
+        return true;
+    const Result<double> volume = shared(first, placeOf(firstPose), second, placeOf(secondPose));
+    return volume && volume.value() <= 0.0;
+}
+
+/// True when the hull of one or of both shows that their pieces cannot meet.
+bool miss(const Group& first, const Pose& firstPose, const Group& second, const Pose& secondPose) {
+    if (!first.hull && !second.hull)
+        return false;
+    const Piece& one = first.hull ? *first.hull : first.pieces.front();
+    const Piece& other = second.hull ? *second.hull : second.pieces.front();
+    return miss(one, firstPose, other, secondPose);
+}
+
+Result<double> shared(const Group& first, const Pose& firstPose, const Group& second,
+                      const Pose& secondPose) {
+    double total = 0.0;
+    if (miss(first, firstPose, second, secondPose))
+        return total;
+    for (const Piece& one : first.pieces) {
+        for (const Piece& other : second.pieces) {
+            if (!meet(boxOf(one, firstPose), boxOf(other, secondPose)))
+                continue;
+            const Result<double> volume = shared(one, placeOf(firstPose), other, placeOf(secondPose));
+            if (!volume)
+                return volume.errors();
+            total += volume.value();
+        }
+    }
+    return total;
+}
+
 } // namespace
 
 struct Solid::Pieces {
-    std::vector<Piece> list{};
+    std::vector<Group> groups{};
 };
 
 Result<Solid> solidOf(const Shape& shape, std::string_view where) {
@@ -164,14 +171,15 @@ Result<Solid> solidOf(const Shape& shape, std::string_view where) {
         if (!body)
             return body.errors();
         auto pieces = std::make_shared<Solid::Pieces>();
-        pieces->list.push_back(pieceOf(body.value()));
+        pieces->groups.push_back({std::nullopt, {pieceOf(body.value())}});
         for (const Blades& blades : shape.blades) {
-            for (const TriangleMesh& sheet : bladeSheets(blades, kBladeDeflectionMm)) {
-                const Result<TopoDS_Shape> blade = sewn(sheet, where);
-                if (!blade)
-                    return blade.errors();
-                pieces->list.push_back(pieceOf(blade.value()));
-            }
+            const Result<BladeSolids> solids = bladeSolids(blades, where);
+            if (!solids)
+                return solids.errors();
+            Group group{pieceOf(solids->hull), {}};
+            for (const TopoDS_Shape& blade : solids->blades)
+                group.pieces.push_back(pieceOf(blade));
+            pieces->groups.push_back(std::move(group));
         }
         return Solid{std::move(pieces)};
     });
@@ -179,9 +187,11 @@ Result<Solid> solidOf(const Shape& shape, std::string_view where) {
 
 Bounds boundsOf(const Solid& solid, const Pose& pose) {
     std::vector<Vec3> corners;
-    for (const Piece& piece : solid.pieces().list) {
-        const Bounds box = boxOf(piece, pose);
-        corners.insert(corners.end(), {box.low, box.high});
+    for (const Group& group : solid.pieces().groups) {
+        for (const Piece& piece : group.pieces) {
+            const Bounds box = boxOf(piece, pose);
+            corners.insert(corners.end(), {box.low, box.high});
+        }
     }
     return boundsOf(corners);
 }
@@ -190,11 +200,9 @@ Result<double> commonVolumeMm3(const Solid& first, const Pose& firstPose, const 
                                const Pose& secondPose) {
     return guarded("", [&]() -> Result<double> {
         double total = 0.0;
-        for (const Piece& one : first.pieces().list) {
-            for (const Piece& other : second.pieces().list) {
-                if (!meet(boxOf(one, firstPose), boxOf(other, secondPose)))
-                    continue;
-                const Result<double> volume = shared(one, placeOf(firstPose), other, placeOf(secondPose));
+        for (const Group& one : first.pieces().groups) {
+            for (const Group& other : second.pieces().groups) {
+                const Result<double> volume = shared(one, firstPose, other, secondPose);
                 if (!volume)
                     return volume.errors();
                 total += volume.value();
