@@ -86,7 +86,7 @@ const Assembly& assemblyOf(const std::string& frame) {
     Meshes meshes;
     for (const PartType& type : assembly.frame.types)
         meshes[type.id] = std::make_shared<const DrawnMesh>();
-    const Scene scene = sceneOf(assembly.frame, assembledBuild(assembly.frame), meshes, {});
+    const Scene scene = sceneOf(assembly.frame, assembledBuild(assembly.frame), meshes, {.casings = true});
     for (const SceneItem& item : scene.items)
         assembly.parts.push_back({item.part, assembly.frame.typeOf(item.part), item.pose});
     return assembly;
