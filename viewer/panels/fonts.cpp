@@ -26,6 +26,9 @@ constexpr std::array<Typeface, 2> kSemibold{
 /// Latin with its accents, punctuation, the arrows and signs that the words use.
 constexpr std::array<ImWchar, 13> kGlyphs{0x0020, 0x017f, 0x2010, 0x2026, 0x2032, 0x2033, 0x2190,
                                           0x2199, 0x21ba, 0x21bb, 0x2212, 0x2212, 0};
+/// Without the letters of other languages.
+constexpr std::array<ImWchar, 9> kReadingGlyphs{0x0020, 0x00ff, 0x2010, 0x2026, 0x2190,
+                                                0x2199, 0x2212, 0x2212, 0};
 constexpr std::array<ImWchar, 5> kLargeGlyphs{0x0020, 0x00ff, 0x2026, 0x2026, 0};
 
 Result<const char*> firstThere(const std::array<Typeface, 2>& choices) {
@@ -60,6 +63,7 @@ Result<Fonts> loadFonts(ImFontAtlas& atlas, double uiScale) {
     fonts.body = add(atlas, *regular, 16.0 * uiScale, kGlyphs.data());
     fonts.small = add(atlas, *regular, 13.0 * uiScale, kGlyphs.data());
     fonts.strong = add(atlas, *semibold, 16.0 * uiScale, kGlyphs.data());
+    fonts.large = add(atlas, *regular, 20.0 * uiScale, kReadingGlyphs.data());
     fonts.title = add(atlas, *semibold, 21.0 * uiScale, kGlyphs.data());
     fonts.bench = add(atlas, *semibold, 44.0 * uiScale, kLargeGlyphs.data());
     if (!atlas.Build())

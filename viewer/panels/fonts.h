@@ -12,6 +12,7 @@ struct Fonts {
     ImFont* small = nullptr;  ///< 13 layout pixels.
     ImFont* body = nullptr;   ///< 16.
     ImFont* strong = nullptr; ///< 16, semibold.
+    ImFont* large = nullptr;  ///< 20: to be read from a little farther off.
     ImFont* title = nullptr;  ///< 21, semibold.
     ImFont* bench = nullptr; ///< 44, semibold: capitals of 32 pixels, 9 mm on a monitor of 90 pixels an inch.
 };

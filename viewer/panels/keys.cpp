@@ -10,7 +10,7 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 23> kKeys{{{"Page Down", "next step done (foot switch)"},
+constexpr std::array<KeyHelp, 24> kKeys{{{"Page Down", "next step done (foot switch)"},
                                          {"Page Up", "last step undone (foot switch)"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
@@ -24,6 +24,7 @@ constexpr std::array<KeyHelp, 23> kKeys{{{"Page Down", "next step done (foot swi
                                          {"<  >", "the same, 5°"},
                                          {"v", "how a clock on the card is meant"},
                                          {"f", "flip the part in hand"},
+                                         {"a", "about the part: how it must sit"},
                                          {"y", "I looked: it is so; at the bench: done"},
                                          {"e", "show me the mistake"},
                                          {"Delete", "take the part in hand off"},
@@ -194,6 +195,8 @@ std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {
         const std::vector<PartId> tray = partsOnTray(job);
         return tray.empty() ? std::nullopt : std::optional<Wish>{TakeInHand{tray.front()}};
     }
+    if (letter == 'a')
+        return ReadAbout{About{job.inHand.value_or(job.frame.housing)}};
     if (letter == 'p' && job.inHand && !seatingInHand(job))
         return Act{PartPlaced{.part = *job.inHand, .seat = seatOf(*job.inHand)}};
     return handKeys(job, letter, drafts);
@@ -203,6 +206,17 @@ std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {
 
 std::span<const KeyHelp> keyHelp() {
     return kKeys;
+}
+
+std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts) {
+    if (pressedOnce(ImGuiKey_PageDown))
+        ++drafts.aboutPage;
+    if (pressedOnce(ImGuiKey_PageUp) && drafts.aboutPage > 0)
+        --drafts.aboutPage;
+    bool close = pressedOnce(ImGuiKey_Escape);
+    for (const ImWchar letter : ImGui::GetIO().InputQueueCharacters)
+        close = close || letter == 'a';
+    return close && job.about ? std::optional<Wish>{ReadAbout{}} : std::nullopt;
 }
 
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts) {

@@ -33,9 +33,8 @@ void keepFirst(std::optional<Wish>& wish, std::optional<Wish> other) {
         wish = std::move(other);
 }
 
-/// The ground around the picture, which is left free for it.
-void drawGround(const Layout& layout, const Area& window) {
-    const Area& picture = layout.picture;
+/// The ground around a picture, which is left free for it.
+void drawGround(const Area& picture, const Area& window) {
     fillArea({0.0, 0.0, window.width, picture.y}, palette::kPaper);
     fillArea({0.0, picture.bottom(), window.width, window.height - picture.bottom()}, palette::kPaper);
     fillArea({0.0, picture.y, picture.x, picture.height}, palette::kPaper);
@@ -106,6 +105,27 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     return wish;
 }
 
+/// The sheet about a part lies over everything; only the banner and a note stay in sight.
+std::optional<Wish> sheetPanels(const Workplace& workplace, const Layout& layout, const Area& window,
+                                const Surface& surface) {
+    const Job& job = *workplace.job;
+    std::optional<Wish> wish = aboutKeys(job, surface.drafts());
+    const double gap = surface.px(8.0);
+    const double top = layout.banner.bottom() + gap;
+    const double note = workplace.note ? std::max(surface.px(60.0), surface.target) + gap : 0.0;
+    const Area sheet{gap, top, window.width - 2.0 * gap, window.height - top - gap - note};
+    const Drafts::Box before = surface.drafts().box;
+    drawGround(sheet, window);
+    keepFirst(wish, bannerPanel(job, layout.banner, surface));
+    if (surface.drafts().box != before) // A box lies over the picture: the sheet makes room for it.
+        keepFirst(wish, ReadAbout{});
+    keepFirst(wish, aboutSheet(job, sheet, surface));
+    if (workplace.note)
+        keepFirst(wish,
+                  noticesPanel(workplace, {sheet.x, sheet.bottom() + gap, sheet.width, note - gap}, surface));
+    return wish;
+}
+
 bool pictureIsFree(const Workplace& workplace, const PanelFrame& frame) {
     const ImVec2 mouse = ImGui::GetIO().MousePos;
     return workplace.job &&
@@ -123,6 +143,7 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     frame.pointedAt.reset();
     frame.targets.clear();
     frame.picture = {};
+    frame.portraits.clear();
     std::optional<Wish> wish;
     ImGui::PushFont(frame.fonts.body);
     ImGui::SetNextWindowPos({0.0F, 0.0F});
@@ -130,9 +151,12 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     if (ImGui::Begin("Gapwise", nullptr, kRootFlags)) {
         if (workplace.job) {
             const Layout layout = layoutOf(wanted);
-            frame.picture = layout.picture;
-            drawGround(layout, window);
-            wish = jobPanels(workplace, layout, surface);
+            const bool sheet = workplace.job->about.has_value();
+            frame.picture = sheet ? Area{} : layout.picture;
+            if (!sheet)
+                drawGround(layout.picture, window);
+            wish = sheet ? sheetPanels(workplace, layout, window, surface)
+                         : jobPanels(workplace, layout, surface);
         } else {
             fillArea(window, palette::kPaper);
             wish = openingPanel(workplace, window, surface);

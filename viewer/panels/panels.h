@@ -4,6 +4,7 @@
 #include "viewer/panels/fonts.h"
 #include "viewer/panels/layout.h"
 #include "viewer/panels/picture_overlay.h"
+#include "viewer/panels/portrait.h"
 #include "viewer/workplace/workplace.h"
 
 #include <optional>
@@ -52,9 +53,11 @@ struct Drafts {
     std::string openPath{};  ///< Path of what is to be opened, as it is being typed.
     std::string clock{};     ///< Clock that is being typed on the card.
     ClockMeant meant = ClockMeant::AsISeeIt;
-    std::size_t cardPage = 0; ///< Which page of the part's findings the card tells.
-    std::string cardTold{};   ///< Which judgement these pages tell.
-    SeatId saying{};          ///< Seat of which is being said what is seen.
+    std::size_t cardPage = 0;  ///< Which page of the part's findings the card tells.
+    std::string cardTold{};    ///< Which judgement these pages tell.
+    std::size_t aboutPage = 0; ///< Which page of the sheet about a part lies open.
+    std::string aboutRead{};   ///< Of which part, and whether something was kept back.
+    SeatId saying{};           ///< Seat of which is being said what is seen.
     std::optional<Degrees> gapSeen{};
     std::optional<bool> referenceFaceVisible{};
     std::string by{};             ///< Who says so.
@@ -78,9 +81,10 @@ struct PanelFrame {
     Drafts drafts{};
     std::string scope{}; ///< Of the panel that is being drawn.
     // Given back
-    Area picture{};                ///< Where the 3D picture goes; empty on the opening screen.
-    bool pictureFree = false;      ///< The pointer is over the picture and no panel wants it.
-    std::vector<Target> targets{}; ///< Of this frame, in the order they were drawn.
+    Area picture{};                    ///< Where the 3D picture goes; empty on the opening screen.
+    std::vector<Portrait> portraits{}; ///< Where pictures of one part alone go.
+    bool pictureFree = false;          ///< The pointer is over the picture and no panel wants it.
+    std::vector<Target> targets{};     ///< Of this frame, in the order they were drawn.
     std::optional<PartId>
         pointedAt{}; ///< Part under the pointer on a dial or the tray: the picture may light it.
 };

@@ -28,9 +28,11 @@ std::optional<Wish> identityButtons(const Job& job, const Area& area, const Surf
     std::optional<Wish> wish;
     const Seating* seating = seatingInHand(job);
     const double gap = surface.px(6.0);
-    if (button(surface, columnOf(area, 2, 0, gap), "Close", {.font = surface.fonts().small}))
+    if (button(surface, columnOf(area, 3, 0, gap), "Close", {.font = surface.fonts().small}))
         wish = TakeInHand{};
-    if (button(surface, columnOf(area, 2, 1, gap), "Take off",
+    if (button(surface, columnOf(area, 3, 1, gap), "About …", {.font = surface.fonts().small}))
+        wish = ReadAbout{About{*job.inHand}};
+    if (button(surface, columnOf(area, 3, 2, gap), "Take off",
                {.enabled = seating != nullptr, .font = surface.fonts().small}))
         wish = Act{PartTakenOff{seating->seat}};
     return wish;

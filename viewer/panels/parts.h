@@ -30,6 +30,9 @@ std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface
 /// The card of the part in hand; at the bench, to say what is seen.
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface);
 
+/// The sheet about a part, over everything but the banner.
+std::optional<Wish> aboutSheet(const Job& job, const Area& area, const Surface& surface);
+
 /// The findings in one line, or a note with its reason.
 std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, const Surface& surface);
 
@@ -42,6 +45,7 @@ std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& sur
 
 /// What keys ask for while nobody types into a field.
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts);
+std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts);
 std::optional<Wish> stepKeys(const Job& job, Drafts& drafts);
 
 } // namespace gapwise

@@ -55,7 +55,11 @@ std::string_view firstLine(const ImFont* font, std::string_view words, double wi
     if (newline != std::string_view::npos)
         end = words.data() + newline;
     const char* cut = font->CalcWordWrapPositionA(1.0F, words.data(), end, static_cast<float>(width));
-    const auto length = static_cast<std::size_t>(cut - words.data());
+    auto length = static_cast<std::size_t>(cut - words.data());
+    // Dear ImGui breaks after a point or a comma too: `0.` and `5°` are one word.
+    if (cut != end && *cut != ' ')
+        if (const std::size_t blank = words.substr(0, length).rfind(' '); blank != std::string_view::npos)
+            length = blank;
     return words.substr(0, std::max<std::size_t>(length, words.empty() || newline == 0 ? 0 : 1));
 }
 

@@ -17,15 +17,6 @@ bool faceIsToBeTried(const Job& job, const Verdict& verdict) {
     return job.use == Use::Practise && face && seated && verdict.state == RuleState::Open && !face->actual;
 }
 
-bool mayTell(const Job& job, const Verdict& verdict) {
-    if (faceIsToBeTried(job, verdict))
-        return false;
-    return std::ranges::all_of(partsOf(*verdict.rule), [&](const PartId& part) {
-        const SeatId seat = seatOf(part);
-        return !job.state.build.in(seat) || demandShown(job, seat);
-    });
-}
-
 bool speaksOf(const Rule& rule, const SeatId& seat) {
     return std::ranges::any_of(partsOf(rule), [&](const PartId& part) { return seatOf(part) == seat; });
 }
@@ -56,6 +47,15 @@ std::string benchWords(const Job& job, const SeatId& seat, const Clock& clock) {
 }
 
 } // namespace
+
+bool mayTell(const Job& job, const Verdict& verdict) {
+    if (faceIsToBeTried(job, verdict))
+        return false;
+    return std::ranges::all_of(partsOf(*verdict.rule), [&](const PartId& part) {
+        const SeatId seat = seatOf(part);
+        return !job.state.build.in(seat) || demandShown(job, seat);
+    });
+}
 
 std::vector<const Finding*> toldFindings(const Job& job) {
     std::vector<const Finding*> told;

@@ -12,6 +12,9 @@ namespace gapwise {
 std::vector<const Finding*> toldFindings(const Job& job);
 std::vector<const Finding*> toldFindingsOf(const Job& job, const SeatId& seat);
 
+/// Whether a rule's verdict, and with it what it demands, may be told now.
+bool mayTell(const Job& job, const Verdict& verdict);
+
 /// How many rules stand how, by what may be told.
 struct Counts {
     int broken = 0;

@@ -7,6 +7,7 @@
 #include "viewer/window/glfw_window.h"
 #include "viewer/window/imgui_frame.h"
 #include "viewer/window/overlay_of.h"
+#include "viewer/window/part_portrait.h"
 #include "viewer/window/picture_view.h"
 
 #include <epoxy/gl.h>
@@ -33,6 +34,7 @@ struct Pictures {
     PictureView main;
     std::optional<PictureView> turbineEnd{}; ///< Made when they are first looked at.
     std::optional<PictureView> compressorEnd{};
+    std::optional<PartPortraits> portraits{}; ///< Likewise.
     Meshes meshes{};
     FrameId loaded{};
     Errors notLoaded{}; ///< Why the meshes of `loaded` could not be read; told once.
@@ -93,6 +95,8 @@ private:
             wishes.push_back(*wish);
         if (workplace.job)
             drawPictures(workplace, wishes);
+        if (workplace.job && !panels_.portraits.empty())
+            drawPortraits(workplace);
         glViewport(0, 0, pixels.width, pixels.height);
         glClearColor(0.949F, 0.953F, 0.941F, 1.0F);
         glClear(GL_COLOR_BUFFER_BIT);
@@ -125,6 +129,23 @@ private:
             settled_ = false;
         overlayChanged_ = false;
         panels_.overlay = std::move(overlay);
+    }
+
+    /// The part alone, on the sheet about it.
+    void drawPortraits(Workplace& workplace) {
+        if (!loadMeshes(workplace))
+            return;
+        if (!pictures_.portraits)
+            if (Result<PartPortraits> made = PartPortraits::make())
+                pictures_.portraits.emplace(std::move(made).value());
+        for (const Portrait& wanted : panels_.portraits) {
+            if (!pictures_.portraits || wanted.area.width < 2.0 || wanted.area.height < 2.0)
+                continue;
+            const Result<unsigned> texture =
+                pictures_.portraits->draw({workplace.job->frame, pictures_.meshes}, wanted);
+            if (texture)
+                imgui_.placeTexture(*texture, wanted.area);
+        }
     }
 
     /// False when they cannot be read; the note then says why.

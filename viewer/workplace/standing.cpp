@@ -52,6 +52,8 @@ std::string toText(const Standing& standing) {
             out["look"] = name;
     if (standing.inHand)
         out["in_hand"] = standing.inHand->text;
+    if (standing.about)
+        out["about"] = standing.about->text;
     return out.dump() + "\n";
 }
 
@@ -77,6 +79,8 @@ std::optional<Standing> standingIn(std::string_view text) {
     at.section = parsed->value("section", json{}) == json(true);
     if (const std::string part = textIn(*parsed, "in_hand"); !part.empty())
         standing.inHand = PartId{part};
+    if (const std::string part = textIn(*parsed, "about"); !part.empty())
+        standing.about = PartId{part};
     return standing;
 }
 

@@ -16,6 +16,7 @@ struct Standing {
     std::filesystem::path journal{};
     Standpoint standpoint{};
     std::optional<PartId> inHand{};
+    std::optional<PartId> about{}; ///< Of which the sheet lies open.
 
     bool operator==(const Standing&) const = default;
 };

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "models/job/event.h"
+#include "viewer/workplace/about.h"
 #include "viewer/workplace/standpoint.h"
 
 #include <filesystem>
@@ -28,6 +29,10 @@ struct Act {
 /// Take the part of a seat, or one from the tray, in hand: its card opens. Nothing puts it down.
 struct TakeInHand {
     std::optional<PartId> part{};
+};
+/// Lay the sheet about a part open, or turn its picture. Nothing lays it away.
+struct ReadAbout {
+    std::optional<About> about{};
 };
 /// Look from elsewhere, pull apart, zoom.
 struct LookAgain {
@@ -75,7 +80,8 @@ struct StartAgain {};
 struct ToOpening {};
 struct DismissNote {};
 
-using Wish = std::variant<Act, TakeInHand, LookAgain, TurnPiece, DrainSaid, Turning, TurningLeft, LookFirst,
-                          SaySeen, StartJob, ContinueJob, SaveSheet, StartAgain, ToOpening, DismissNote>;
+using Wish =
+    std::variant<Act, TakeInHand, ReadAbout, LookAgain, TurnPiece, DrainSaid, Turning, TurningLeft, LookFirst,
+                 SaySeen, StartJob, ContinueJob, SaveSheet, StartAgain, ToOpening, DismissNote>;
 
 } // namespace gapwise

@@ -107,6 +107,13 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     return job;
 }
 
+Standing standingOf(const Job& job, const Journal& journal) {
+    Standing standing{.journal = journal.file(), .standpoint = job.standpoint, .inHand = job.inHand};
+    if (job.about)
+        standing.about = job.about->part;
+    return standing;
+}
+
 void listJobs(Workplace& workplace) {
     workplace.offered.jobs = offeredJobs(workplace.stateFolder);
     workplace.offered.asOf = std::chrono::system_clock::now();
@@ -208,8 +215,19 @@ public:
     }
 
     void operator()(const TakeInHand& wish) const {
-        if (workplace_.job)
-            workplace_.job->inHand = wish.part;
+        if (!workplace_.job)
+            return;
+        workplace_.job->inHand = wish.part;
+        // The sheet that lies open goes along with the hand.
+        std::optional<About>& about = workplace_.job->about;
+        if (about && wish.part != about->part)
+            about = wish.part ? std::optional{About{*wish.part}} : std::nullopt;
+    }
+
+    void operator()(const ReadAbout& wish) const {
+        if (!workplace_.job || (wish.about && !workplace_.job->frame.part(wish.about->part)))
+            return;
+        workplace_.job->about = wish.about;
     }
 
     void operator()(const LookAgain& wish) const {
@@ -265,8 +283,7 @@ private:
 
     void open(Job job, Journal journal) const {
         refresh(job);
-        const Standing standing{
-            .journal = journal.file(), .standpoint = job.standpoint, .inHand = job.inHand};
+        const Standing standing = standingOf(job, journal);
         if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), toText(standing)))
             return refuse(workplace_, {failed->error});
         workplace_.remembered = standing;
@@ -342,6 +359,8 @@ Beginning cutOffJob(const Workplace& workplace) {
     stood.standpoint = standing->standpoint;
     if (standing->inHand && stood.frame.part(*standing->inHand))
         stood.inHand = standing->inHand;
+    if (standing->about && stood.frame.part(*standing->about))
+        stood.about = About{*standing->about};
     const std::string words =
         fmt::format("Gone on with {} ({}), which was cut off", stood.frame.name, stood.name);
     return {.job = std::move(job).value(), .journal = standing->journal, .note = Note{words, false}};
@@ -424,9 +443,7 @@ Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
 void rememberStanding(Workplace& workplace) {
     if (!workplace.job || !workplace.journal)
         return;
-    const Standing now{.journal = workplace.journal->file(),
-                       .standpoint = workplace.job->standpoint,
-                       .inHand = workplace.job->inHand};
+    const Standing now = standingOf(*workplace.job, *workplace.journal);
     if (workplace.remembered == now)
         return;
     writeFile(openJobFile(workplace.stateFolder), toText(now));

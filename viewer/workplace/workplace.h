@@ -36,6 +36,7 @@ struct Job {
     JobState state{};
     Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.
     std::optional<PartId> inHand{};
+    std::optional<About> about{};     ///< The sheet that lies open over everything.
     std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
     Standpoint standpoint{};
 

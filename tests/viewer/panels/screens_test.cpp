@@ -116,6 +116,19 @@ TEST(Screens, BoxesAreWhole) {
     }
 }
 
+TEST(Screens, TheSheetAboutAPartIsWhole) {
+    for (const Desk::Size& size : kSizes) {
+        Desk desk{size};
+        desk.start("birch-150", Use::Show);
+        for (const Part& part : desk.job().frame.parts) {
+            grant(desk.workplace, ReadAbout{About{part.id}});
+            look(desk, size, ("about-" + part.id.text).c_str());
+        }
+        desk.workplace.note = Note{"the reason", true};
+        look(desk, size, "about-note");
+    }
+}
+
 TEST(Screens, TheGoodBuildHoldsOnBothDials) {
     for (const Desk::Size& size : kSizes) {
         Desk desk{size};
@@ -142,6 +155,10 @@ TEST(Screens, TheBenchIsForGloves) {
         desk.at.place("SR-CO");
         look(desk, size, "bench-saying");
         expectForGloves(desk);
+        desk.click("card/About …");
+        look(desk, size, "bench-about");
+        expectForGloves(desk);
+        desk.type("a");
         grant(desk.workplace, SaySeen{.seat = seatOf(PartId{"SR-CO"}),
                                       .gapSeen = Degrees{270.0},
                                       .referenceFaceVisible = false});

@@ -20,6 +20,11 @@ constexpr const char* kFile = "banner/File …";
 constexpr const char* kSave = "file/Save the build sheet";
 constexpr const char* kLeave = "file/Leave: the job is kept where it stands";
 constexpr const char* kTipTowardMe = "looks/tip toward me";
+constexpr const char* kAbout = "card/About …";
+constexpr const char* kAboutPicture = "about/picture";
+constexpr const char* kShowTheDemand = "about/Show the demand";
+constexpr const char* kCloseAbout = "about/Close";
+constexpr const char* kPieceStands = "drain/COMPRESSOR end up";
 constexpr const char* kDrainTowardMe = "drain/TOWARD YOU";
 constexpr const char* kDrainLeft = "drain/TO YOUR LEFT";
 

@@ -154,6 +154,37 @@ TEST_F(Session, AJobThatWasLeftIsOnTheOpeningScreen) {
     EXPECT_TRUE(again.shows(names::kAlder));
 }
 
+TEST_F(Session, TheSheetAboutAPartIsReadTurnedAndLaidAway) {
+    DrivenWindow window = open({sheetWithARing()});
+    window.press(names::kItsSeat);
+    window.press(names::kAbout);
+    const Rectangle picture = window.areaOf(names::kAboutPicture);
+    EXPECT_FALSE(window.shows(names::kSharp)) << "it lies over the card";
+    const Point middle = picture.middle();
+    window.drag({middle, {middle.x + 30.0, middle.y}, {middle.x + 60.0, middle.y + 20.0}});
+    window.key("Escape");
+    EXPECT_TRUE(window.shows(names::kSharp)) << "the part is still in hand";
+    EXPECT_FALSE(window.shows(names::kAboutPicture));
+    window.key("a");
+    window.press(names::kCloseAbout);
+    EXPECT_FALSE(window.shows(names::kAboutPicture));
+    EXPECT_TRUE(journalOf(person_).empty()) << "reading changes nothing";
+}
+
+TEST_F(Session, AtTheBenchTheSheetShowsTheDemandOnlyWhenItIsAskedFor) {
+    DrivenWindow window = open({sheetWithARing(), "--use", "bench"});
+    window.press(names::kPieceStands);
+    window.press(names::kDrainTowardMe);
+    const std::size_t before = journalOf(person_).size();
+    window.press(names::kItsSeat);
+    window.press(names::kAbout);
+    window.press(names::kShowTheDemand);
+    const nlohmann::json looked = journal(window, before + 1).back();
+    EXPECT_EQ(looked["event"], "looked_first");
+    EXPECT_EQ(looked["seat"], "seat-SR-CO");
+    EXPECT_FALSE(window.shows(names::kShowTheDemand));
+}
+
 TEST_F(Session, NothingIsDrawnWhileNothingHappens) {
     DrivenWindow window = open({sheetWithARing()});
     window.press(names::kItsSeat);

@@ -219,6 +219,7 @@ TEST(Resume, ThePersonStandsWhereHeStoodWithThePartInHand) {
     AtHand hand;
     hand.startSheet("alder-72-plate-on", Use::Show);
     grant(hand.workplace, TakeInHand{PartId{"SR-CO"}});
+    grant(hand.workplace, ReadAbout{About{PartId{"THRUST"}}});
     const Standpoint standpoint{.kind = LookKind::Free, .pulledApart = 0.5, .zoom = 2.0};
     grant(hand.workplace, LookAgain{standpoint});
     rememberStanding(hand.workplace);
@@ -227,6 +228,7 @@ TEST(Resume, ThePersonStandsWhereHeStoodWithThePartInHand) {
     ASSERT_TRUE(again.job);
     EXPECT_EQ(again.job->standpoint, standpoint);
     EXPECT_EQ(again.job->inHand, PartId{"SR-CO"});
+    EXPECT_EQ(again.job->about, About{PartId{"THRUST"}}) << "the sheet lies open where it lay";
 }
 
 } // namespace gapwise

@@ -14,7 +14,8 @@ Standing usual() {
                            .pulledApart = 0.4,
                            .zoom = 2.5,
                            .section = true},
-            .inHand = PartId{"SR-CO"}};
+            .inHand = PartId{"SR-CO"},
+            .about = PartId{"HOUSING"}};
 }
 
 } // namespace
@@ -26,6 +27,7 @@ TEST(Standing, ComesBackAsItWasForEveryLook) {
         standing.standpoint.kind = kind;
         EXPECT_EQ(standingIn(toText(standing)), standing);
         standing.inHand.reset();
+        standing.about.reset();
         EXPECT_EQ(standingIn(toText(standing)), standing);
     }
 }

@@ -490,4 +490,26 @@ TEST(Workplace, AWayToTurnIsToldAsThePictureShowsIt) {
     EXPECT_THAT(turnedFrom(LookKind::FromCompressor), HasSubstr("as seen from the compressor side"));
 }
 
+TEST(About, TheSheetGoesAlongWithTheHand) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, ReadAbout{About{PartId{"SR-CO"}, Degrees{12.0}, Degrees{5.0}}});
+    ASSERT_TRUE(hand.job().about);
+    grant(hand.workplace, TakeInHand{PartId{"SR-CO"}});
+    EXPECT_EQ(hand.job().about->azimuth, Degrees{12.0}) << "it was about this part";
+    grant(hand.workplace, TakeInHand{PartId{"SR-CI"}});
+    EXPECT_EQ(hand.job().about, About{PartId{"SR-CI"}});
+    grant(hand.workplace, TakeInHand{});
+    EXPECT_FALSE(hand.job().about);
+    grant(hand.workplace, TakeInHand{PartId{"SR-CI"}});
+    EXPECT_FALSE(hand.job().about) << "taking in hand opens none";
+}
+
+TEST(About, OfAnUnknownPartThereIsNoSheet) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, ReadAbout{About{PartId{"NONE"}}});
+    EXPECT_FALSE(hand.job().about);
+}
+
 } // namespace gapwise
