@@ -23,9 +23,15 @@ SceneCamera cameraFor(const Scene& scene, const PictureWish& wish, const Picture
 
 } // namespace
 
-Look usualLook(double explode, bool section) {
-    if (section)
-        return {.azimuth = Degrees{165.0}, .elevation = Degrees{9.0}};
+Look usualLook(double explode, const std::optional<Section>& section) {
+    constexpr double kLevel = 9.0;
+    constexpr double kSteeper = 36.0;
+    constexpr double kToTheRight = -1e-9;
+    if (section) {
+        const Vec3 open = directionOf(section->removed);
+        return {.azimuth = Degrees{open.x > kToTheRight ? 165.0 : 15.0},
+                .elevation = Degrees{kLevel + kSteeper * (1.0 - 0.5 * explode) * open.y}};
+    }
     return {.azimuth = Degrees{28.0 - 13.0 * explode}, .elevation = Degrees{16.0 - 6.0 * explode}};
 }
 

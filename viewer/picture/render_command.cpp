@@ -14,6 +14,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cmath>
 
 namespace gapwise {
 
@@ -55,13 +56,23 @@ Result<Subject> readSubject(const DataFolder& data, const std::string& source) {
     return Subject{.sheet = std::move(sheet).value(), .isBuild = true};
 }
 
+/// Told from the side on which the eye is.
+std::string cutWords(const RenderPlan& plan) {
+    const Section& section = *plan.section;
+    constexpr double kThroughThePorts = 1e-6;
+    if (section.kind == Section::Kind::Half && std::abs(directionOf(section.removed).y) < kThroughThePorts)
+        return " · cut along the shaft through inlet and drain";
+    const Side side = towardEye(plan.look).z < 0.0 ? Side::Turbine : Side::Compressor;
+    return fmt::format(" · {} taken away", wordsOf(section, side));
+}
+
 std::string sentenceOf(const RenderPlan& plan) {
     std::string how;
     if (plan.explode > 0.0)
         how += plan.explode < 1.0 ? fmt::format(" · pulled apart by {:.0f} %", plan.explode * 100.0)
                                   : " · pulled apart in reverse order of assembly";
     if (plan.section)
-        how += " · cut along the shaft through inlet and drain";
+        how += cutWords(plan);
     return how;
 }
 
@@ -105,10 +116,9 @@ Result<Image> draw(const Subject& subject, const Meshes& meshes, const RenderPla
     const Frame& frame = subject.sheet.frame;
     const Build& build = subject.sheet.build;
     const Checked checked = checkBuild(frame, build, {});
-    const Scene scene = sceneOf(frame, build, meshes,
-                                {.explode = plan.explode,
-                                 .section = plan.section ? std::optional{SectionPlane{}} : std::nullopt,
-                                 .checked = subject.isBuild ? &checked : nullptr});
+    const Scene scene = sceneOf(
+        frame, build, meshes,
+        {.explode = plan.explode, .section = plan.section, .checked = subject.isBuild ? &checked : nullptr});
     const auto context = OffscreenContext::make();
     if (!context)
         return context.errors();

@@ -13,10 +13,11 @@ namespace gapwise {
 struct RenderRequest {
     std::string source{}; ///< A bundled frame's id, or the file of a frame or a build; `-` is standard input.
     std::string out{};
-    std::optional<std::string> explode{}; ///< 0 … 1.
-    std::optional<std::string> from{};    ///< `compressor`, `turbine`, or `AZIMUTH,ELEVATION` in degrees.
-    std::optional<std::string> size{};    ///< `1600x900`.
-    bool section = false;
+    std::optional<std::string> explode{};   ///< 0 … 1.
+    std::optional<std::string> from{};      ///< `compressor`, `turbine`, or `AZIMUTH,ELEVATION` in degrees.
+    std::optional<std::string> size{};      ///< `1600x900`.
+    std::optional<std::string> section{};   ///< `half` or `quarter`.
+    std::optional<std::string> sectionAt{}; ///< The middle of what is taken away: `3:00 compressor`.
 };
 
 /// A request that is understood.
@@ -24,7 +25,7 @@ struct RenderPlan {
     double explode = 0.0;
     Look look{};
     PictureSize size{};
-    bool section = false;
+    std::optional<Section> section{};
 };
 
 /// Everything that is wrong with the options at once.

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <charconv>
+#include <cmath>
 #include <string_view>
 
 namespace gapwise {
@@ -65,6 +66,33 @@ Result<PictureSize> sizeIn(const std::string& text) {
     return PictureSize{pixels->first, pixels->second};
 }
 
+Result<Section::Kind> sectionKindIn(const std::string& text) {
+    if (text == "half" || text == "quarter")
+        return text == "half" ? Section::Kind::Half : Section::Kind::Quarter;
+    return refused("--section", text, "half, quarter, or nothing after it: half");
+}
+
+/// `3:00 compressor`: what reads the same from both sides needs no side.
+Result<Clock> sectionAtIn(const std::string& text) {
+    constexpr const char* kAllowed = "a clock and the side it is seen from, such as \"3:00 compressor\" or "
+                                     "\"45deg turbine\"; only 12:00 and "
+                                     "6:00 need no side";
+    constexpr double kHalfRound = 180.0;
+    const std::size_t space = text.find(' ');
+    const auto clock = parseClockwise(text.substr(0, space), "--section-at");
+    const std::string named = space == std::string::npos ? std::string{} : text.substr(space + 1);
+    const auto side = parseSide(named.empty() ? "compressor" : named, "--section-at");
+    if (!clock || !side || (named.empty() && std::fmod(clock->value, kHalfRound) != 0.0))
+        return refused("--section-at", text, kAllowed);
+    return Clock::seenFrom(*side, *clock);
+}
+
+/// The usual half lies open at 3:00, through inlet and drain; the usual quarter from inlet to 3:00.
+Section usualSection(Section::Kind kind) {
+    return {.kind = kind,
+            .removed = Clock::seenFrom(Side::Compressor, Degrees{kind == Section::Kind::Half ? 90.0 : 45.0})};
+}
+
 /// Reads an option where it was typed; an error joins the others.
 template <class Value, class Reader>
 Value readOr(const std::optional<std::string>& text, Value otherwise, Reader reader, Errors& errors) {
@@ -77,13 +105,25 @@ Value readOr(const std::optional<std::string>& text, Value otherwise, Reader rea
     return otherwise;
 }
 
+std::optional<Section> sectionOf(const RenderRequest& request, Errors& errors) {
+    if (!request.section) {
+        if (request.sectionAt)
+            errors.push_back(refused("--section-at", *request.sectionAt, "only with --section"));
+        return std::nullopt;
+    }
+    Section section = usualSection(readOr(request.section, Section::Kind::Half, sectionKindIn, errors));
+    section.removed = readOr(request.sectionAt, section.removed, sectionAtIn, errors);
+    return section;
+}
+
 } // namespace
 
 Result<RenderPlan> planOf(const RenderRequest& request) {
     Errors errors;
-    RenderPlan plan{.section = request.section};
+    RenderPlan plan;
     plan.explode = readOr(request.explode, 0.0, explodeIn, errors);
-    plan.look = readOr(request.from, usualLook(plan.explode, request.section), lookIn, errors);
+    plan.section = sectionOf(request, errors);
+    plan.look = readOr(request.from, usualLook(plan.explode, plan.section), lookIn, errors);
     plan.size = readOr(request.size, PictureSize{}, sizeIn, errors);
     if (request.out.empty())
         errors.push_back(refused("--out", request.out, "the file to write, such as cartridge.png"));

@@ -40,11 +40,16 @@ Colour tintOf(const SceneItem& item) {
 
 std::array<float, 3> hatchAcross(const Shot& shot, const SceneItem& item) {
     // The plane of a section contains the shaft; the direction in it square to the shaft is called outward.
+    // Of a quarter's two planes each lies square to the other's outward direction, so that the sum of both
+    // hatches either plane as if it were alone, and the lines meet at the shaft.
     const double spacing = kHatchSpacing * item.hatch.spacing * shot.style.lineScale * mmPerPixel(shot);
-    const Vec3 normal = item.mesh->caps.normals.empty()
-                            ? Vec3{1.0, 0.0, 0.0}
-                            : item.pose.direction(item.mesh->caps.normals.front());
-    const Vec3 outward = cross(Vec3{0.0, 0.0, 1.0}, normal);
+    const std::vector<Vec3>& normals = item.mesh->caps.normals;
+    const auto outwardOf = [&](const Vec3& normal) {
+        return cross(Vec3{0.0, 0.0, 1.0}, item.pose.direction(normal));
+    };
+    Vec3 outward = normals.empty() ? Vec3{0.0, 1.0, 0.0} : outwardOf(normals.front());
+    if (!normals.empty() && !(normals.front() == normals.back()))
+        outward = outward - outwardOf(normals.back());
     const double angle = radians(item.hatch.angle);
     const Vec3 across = (Vec3{0.0, 0.0, -std::sin(angle)} + outward * std::cos(angle)) * (1.0 / spacing);
     return {f(across.x), f(across.y), f(across.z)};

@@ -22,9 +22,8 @@ std::vector<Vec3> Scene::points() const {
     std::vector<Vec3> all;
     for (const SceneItem& item : items) {
         const Pose drawn = item.drawnPose();
-        for (const TriangleMesh* mesh : {&item.mesh->body.faces, &item.mesh->caps})
-            for (const Vec3& p : mesh->positions)
-                all.push_back(drawn.point(p));
+        for (const Vec3& p : item.uncut().body.faces.positions)
+            all.push_back(drawn.point(p));
     }
     return all;
 }

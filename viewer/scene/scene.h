@@ -48,9 +48,10 @@ struct SceneItem {
     PartId part{};
     SeatId seat{}; ///< Where it sits, which need not be the seat meant for it.
     std::shared_ptr<const DrawnMesh>
-        mesh{};            ///< Shared by parts of one type, and with what keeps it on the GPU.
-    Pose pose{};           ///< Where it sits when assembled.
-    double pulledMm = 0.0; ///< Along the shaft, positive toward the compressor.
+        mesh{}; ///< Shared by parts of one type, and with what keeps it on the GPU.
+    std::shared_ptr<const DrawnMesh> whole{}; ///< What a section cut; null where nothing was cut.
+    Pose pose{};                              ///< Where it sits when assembled.
+    double pulledMm = 0.0;                    ///< Along the shaft, positive toward the compressor.
     Colour tint{};
     ItemState state = ItemState::Plain;
     Hatch hatch{};
@@ -58,6 +59,8 @@ struct SceneItem {
 
     /// Where it is drawn: the pose, pulled along the shaft.
     Pose drawnPose() const;
+    /// The mesh before a section.
+    const DrawnMesh& uncut() const { return whole ? *whole : *mesh; }
 };
 
 /// A text that belongs to a point in space.
@@ -90,7 +93,8 @@ struct Scene {
     /// The item of a part; null when it is not shown.
     const SceneItem* item(const PartId& part) const;
 
-    /// Every corner of every drawn mesh, in the datum axes; empty when nothing is shown.
+    /// Every corner of every mesh as it is pulled apart, in the datum axes; empty when nothing is shown. What
+    /// a section took away counts: the picture and the bench stay where they are while the cut turns.
     std::vector<Vec3> points() const;
 };
 

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <optional>
 
 namespace gapwise {
 
@@ -24,7 +26,7 @@ const Slot* padAt(const PartType& type, Degrees offset) {
 
 Vec3 outermost(const SceneItem& item, const Vec3& direction) {
     Vec3 best = item.pose.shift;
-    for (const Vec3& own : item.mesh->body.faces.positions)
+    for (const Vec3& own : item.uncut().body.faces.positions)
         if (const Vec3 p = item.pose.point(own); dot(p, direction) > dot(best, direction))
             best = p;
     return best;
@@ -38,11 +40,11 @@ void addEnds(std::vector<SceneLabel>& labels, const std::vector<Vec3>& points) {
     labels.push_back({SceneLabel::Kind::End, "COMPRESSOR", {0.0, 0.0, bounds.high.z}});
 }
 
-/// The middle of an item and its outermost point along its index: where a remark on its gap or mark belongs.
+/// The middle of an item, and its outermost point along its index: where a remark on its gap or mark belongs.
 Vec3 middleOf(const SceneItem& item) {
     const Pose drawn = item.drawnPose();
     std::vector<Vec3> points;
-    for (const Vec3& p : item.mesh->body.faces.positions)
+    for (const Vec3& p : item.uncut().body.faces.positions)
         points.push_back(drawn.point(p));
     if (points.empty())
         return drawn.shift;
@@ -50,12 +52,57 @@ Vec3 middleOf(const SceneItem& item) {
     return (bounds.low + bounds.high) * 0.5;
 }
 
+/// The corner nearest to a point given in the part's axes, and how far away it is.
+struct NearestCorner {
+    Vec3 at{};
+    double distanceMm = std::numeric_limits<double>::infinity();
+};
+
+NearestCorner nearestCorner(const DrawnMesh& mesh, const Vec3& point) {
+    NearestCorner nearest;
+    for (const std::vector<Vec3>* positions : {&mesh.body.faces.positions, &mesh.caps.positions})
+        for (const Vec3& p : *positions)
+            if (const double distance = length(p - point); distance < nearest.distanceMm)
+                nearest = {p, distance};
+    return nearest;
+}
+
+/// What is left nearest to a point of an item, where a section took the point itself away; nothing where it
+/// did not, or nothing is left.
+std::optional<Vec3> insteadOf(const Vec3& point, const SceneItem& item) {
+    constexpr double kTakenAwayMm = 0.5;
+    if (!item.whole)
+        return std::nullopt;
+    const Pose drawn = item.drawnPose();
+    const Vec3 from = point - drawn.shift;
+    const Vec3 own{dot(drawn.xAxis, from), dot(drawn.yAxis, from), dot(drawn.zAxis, from)};
+    const NearestCorner left = nearestCorner(*item.mesh, own);
+    if (!std::isfinite(left.distanceMm) ||
+        left.distanceMm <= nearestCorner(*item.whole, own).distanceMm + kTakenAwayMm)
+        return std::nullopt;
+    return drawn.point(left.at);
+}
+
 Vec3 indexPointOf(const SceneItem& item) {
     double radius = 0.0;
-    for (const Vec3& p : item.mesh->body.faces.positions)
+    for (const Vec3& p : item.uncut().body.faces.positions)
         radius = std::max(radius, std::hypot(p.x, p.y));
-    const Vec3 middle = middleOf(item);
-    return Vec3{0.0, 0.0, middle.z} + item.pose.yAxis * radius;
+    const Vec3 point = Vec3{0.0, 0.0, middleOf(item).z} + item.pose.yAxis * radius;
+    return insteadOf(point, item).value_or(point);
+}
+
+bool somethingIsLeft(const SceneItem& item) {
+    return !item.mesh->body.faces.triangles.empty() || !item.mesh->caps.triangles.empty();
+}
+
+/// Of alike pieces the first carries the label that a section does not take away whole.
+bool standsForItsSet(const Frame& frame, const Scene& scene, const SceneItem& item) {
+    const std::vector<PartId> pieces = piecesOf(frame, item.part);
+    const auto first = std::ranges::find_if(scene.items, [&](const SceneItem& other) {
+        return (&other == &item || std::ranges::find(pieces, other.part) != pieces.end()) &&
+               somethingIsLeft(other);
+    });
+    return first != scene.items.end() && &*first == &item;
 }
 
 /// What is wrong with a part, in one word of its rule's kind.
@@ -106,8 +153,9 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
     std::vector<SceneLabel> labels;
     addEnds(labels, scene.points());
     if (const SceneItem* housing = scene.item(frame.housing)) {
-        labels.push_back({SceneLabel::Kind::Port, "inlet", portOf(frame, *housing, true)});
-        labels.push_back({SceneLabel::Kind::Port, "drain", portOf(frame, *housing, false)});
+        for (const bool top : {true, false})
+            if (const Vec3 port = portOf(frame, *housing, top); !insteadOf(port, *housing))
+                labels.push_back({SceneLabel::Kind::Port, top ? "inlet" : "drain", port});
     }
     for (const SceneItem& item : scene.items) {
         if (item.state == ItemState::Broken && wishes.checked)
@@ -116,8 +164,11 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
         else if (item.state == ItemState::NotKnown)
             labels.push_back(
                 {SceneLabel::Kind::NotKnown, item.part.text + ": not known", indexPointOf(item)});
-        else if (wishes.partIds && firstOfItsSet(frame, scene, item) == &item)
-            labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, item.part), middleOf(item)});
+        else if (wishes.partIds && standsForItsSet(frame, scene, item)) {
+            const Vec3 middle = middleOf(item);
+            labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, item.part),
+                              insteadOf(middle, item).value_or(middle)});
+        }
     }
     return labels;
 }

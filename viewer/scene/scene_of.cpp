@@ -160,10 +160,13 @@ void pullApart(Scene& scene, const Frame& frame, double explode) {
             item.pulledMm = explode * move->second;
 }
 
-void cutItems(Scene& scene, const SectionPlane& plane) {
+void cutItems(Scene& scene, const Section& section, SectionCuts& cuts) {
     scene.section = true;
-    for (SceneItem& item : scene.items)
-        item.mesh = std::make_shared<const DrawnMesh>(cutMesh(item.mesh->body, inPartAxes(plane, item.pose)));
+    for (SceneItem& item : scene.items) {
+        item.whole = item.mesh;
+        item.mesh = cuts.cut(item.whole, inPartAxes(section, item.pose));
+    }
+    cuts.sweep();
 }
 
 } // namespace
@@ -198,8 +201,10 @@ Scene sceneOf(const Frame& frame, const Build& build, const Meshes& meshes, cons
             item.state = ItemState::Broken;
     if (options.explode > 0.0)
         pullApart(scene, frame, options.explode);
-    if (options.section)
-        cutItems(scene, *options.section);
+    if (options.section) {
+        SectionCuts forgotten;
+        cutItems(scene, *options.section, options.cuts ? *options.cuts : forgotten);
+    }
     scene.labels = labelsOf(
         frame, scene, {.partIds = options.explode > 0.0 || options.section, .checked = options.checked});
     return scene;

@@ -6,7 +6,7 @@
 #include "models/frame/frame.h"
 #include "models/frame/read_frame.h"
 #include "viewer/scene/scene.h"
-#include "viewer/scene/section.h"
+#include "viewer/scene/section_cuts.h"
 
 #include <cstdint>
 #include <map>
@@ -20,7 +20,8 @@ using Meshes = std::map<PartTypeId, std::shared_ptr<const DrawnMesh>>;
 
 struct SceneOptions {
     double explode = 0.0; ///< 0 is the assembled pose, 1 wholly pulled apart.
-    std::optional<SectionPlane> section{};
+    std::optional<Section> section{};
+    SectionCuts* cuts = nullptr;      ///< Keeps what was cut from one scene to the next.
     bool casings = false;             ///< Shows the casings that are in place; they hide the cartridge.
     const Checked* checked = nullptr; ///< Marks the parts that its findings name; none are marked without it.
     std::uint32_t seed = 1;           ///< For the angle at which a part of unknown clock is drawn.

@@ -1,31 +1,53 @@
 #pragma once
 
-#include "geometry/datum/clock.h"
-#include "viewer/scene/scene.h"
+#include "geometry/datum/pose.h"
+
+#include <optional>
+#include <string>
 
 namespace gapwise {
 
-/// A plane that contains the shaft; the half that this clock points into is taken away.
-struct SectionPlane {
-    Clock removed =
-        Clock::seenFrom(Side::Compressor, Degrees{90.0}); ///< +X: the plane through inlet and drain.
+/// What is taken away of a piece so that one can look into it, all along the shaft.
+struct Section {
+    enum class Kind {
+        Half,   ///< The plane contains the shaft.
+        Quarter ///< Two planes that meet at the shaft, square to each other.
+    };
+    Kind kind = Kind::Half;
+    /// The middle of what is taken away; +X: the plane of a half goes through inlet and drain.
+    Clock removed = Clock::seenFrom(Side::Compressor, Degrees{90.0});
+
+    bool operator==(const Section& other) const {
+        return kind == other.kind && removed.from(Side::Compressor) == other.removed.from(Side::Compressor);
+    }
 };
 
-/// A plane in a part's own axes: points with normal · p > offset are taken away.
+/// A cut opens toward the eye: the half beyond the plane through inlet and drain, or one of the four quarters
+/// that begin at inlet or drain, whichever the eye looks into. `toEye` points from the piece to the eye;
+/// along the shaft it says nothing, and the usual side is taken.
+Section openedToward(const Vec3& toEye, Section::Kind kind);
+
+/// A plane in a part's own axes.
 struct CuttingPlane {
     Vec3 normal{1.0, 0.0, 0.0}; ///< Unit length.
     double offsetMm = 0.0;
+
+    /// How far a point lies beyond the plane, in mm; negative on the side that stays.
+    double beyond(const Vec3& p) const { return dot(normal, p) - offsetMm; }
+    bool operator==(const CuttingPlane&) const = default;
 };
 
-/// The section's plane as it lies in the axes of a part with this pose.
-CuttingPlane inPartAxes(const SectionPlane& plane, const Pose& pose);
+/// What is taken away, in a part's own axes: all that lies beyond its plane, or beyond both.
+struct TakenAway {
+    CuttingPlane first{};
+    std::optional<CuttingPlane> second{}; ///< Of a quarter.
+    bool operator==(const TakenAway&) const = default;
+};
 
-/// What a plane leaves of a mesh: the rest of its faces and true edges, flat caps over the cut (outward
-/// normals) and their outline. Solids of one mesh that overlap are cut as their union. A mesh with holes gets
-/// caps only where its cut closes.
-DrawnMesh cutMesh(const PartMesh& mesh, const CuttingPlane& plane);
+/// What a section takes away in the axes of a part with this pose.
+TakenAway inPartAxes(const Section& section, const Pose& pose);
 
-/// Area of the caps, in mm².
-double areaOf(const TriangleMesh& mesh);
+/// `the half at 3:00 seen from the compressor side`, `the quarter from 12:00 to 3:00 seen from …`.
+std::string wordsOf(const Section& section, Side seenFrom);
 
 } // namespace gapwise

@@ -31,6 +31,7 @@ constexpr int kPicturesAfterAnEvent = 3;
 
 /// The picture, or the three of the look at both ends.
 struct Pictures {
+    std::shared_ptr<SectionCuts> cuts;
     PictureView main;
     std::optional<PictureView> turbineEnd{}; ///< Made when they are first looked at.
     std::optional<PictureView> compressorEnd{};
@@ -158,9 +159,9 @@ private:
         return !pictures_.meshes.empty();
     }
 
-    static PictureView* made(std::optional<PictureView>& view) {
+    PictureView* made(std::optional<PictureView>& view) {
         if (!view)
-            if (Result<PictureView> fresh = PictureView::make())
+            if (Result<PictureView> fresh = PictureView::make(pictures_.cuts))
                 view.emplace(std::move(fresh).value());
         return view ? &*view : nullptr;
     }
@@ -260,10 +261,11 @@ Outcome openWindow(const OpenRequest& request, const std::filesystem::path& prog
     Result<ImguiFrame> imgui = ImguiFrame::make(window.value());
     if (!imgui)
         return failed(ExitStatus::CannotNow, imgui.errors());
-    Result<PictureView> picture = PictureView::make();
+    auto cuts = std::make_shared<SectionCuts>();
+    Result<PictureView> picture = PictureView::make(cuts);
     if (!picture)
         return failed(ExitStatus::CannotNow, picture.errors());
-    Pictures pictures{.main = std::move(picture).value()};
+    Pictures pictures{.cuts = std::move(cuts), .main = std::move(picture).value()};
     if (reading.valid())
         pictures.keep(beginning->job->frame.id, reading.get());
     begin(workplace, std::move(beginning).value());

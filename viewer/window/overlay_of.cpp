@@ -184,10 +184,10 @@ private:
 
     void addRingDial(const DialRing& ring, Side dial, Side seenFrom) {
         const SceneItem* item = picture_.scene().item(ring.part);
-        if (!item || item->mesh->body.faces.positions.empty())
+        if (!item || item->uncut().body.faces.positions.empty())
             return;
         double radius = 0.0;
-        for (const Vec3& p : item->mesh->body.faces.positions)
+        for (const Vec3& p : item->uncut().body.faces.positions)
             radius = std::max(radius, std::hypot(p.x, p.y));
         RingDialOf wanted{.zMm = item->drawnPose().shift.z,
                           .ringRadiusMm = radius,

@@ -38,8 +38,11 @@ Checked shownFindings(const Job& job) {
 std::string sceneKeyOf(const PictureOf& wanted, const Stance& stance) {
     const Job& job = wanted.job;
     std::string key = job.frame.id.text + toBuildSheet(shownBuildOf(job), job.frame);
-    key += fmt::format("{} {} {} {}", wanted.standpoint.pulledApart, wanted.standpoint.section,
-                       job.inHand ? job.inHand->text : "", stance.onBench);
+    key += fmt::format("{} {} {}", wanted.standpoint.pulledApart, job.inHand ? job.inHand->text : "",
+                       stance.onBench);
+    if (const auto& section = wanted.standpoint.section)
+        key += fmt::format(" {} {}", section->kind == Section::Kind::Half ? "half" : "quarter",
+                           section->removed.from(Side::Compressor).value);
     for (const Finding& finding : shownFindings(job).findings)
         key += finding.verdict.rule->id.text;
     return key;
@@ -86,7 +89,7 @@ Act placedAt(const Job& job, const SeatHit& hit) {
 
 double radiusOf(const SceneItem& item) {
     double radius = 0.0;
-    for (const Vec3& p : item.mesh->body.faces.positions)
+    for (const Vec3& p : item.uncut().body.faces.positions)
         radius = std::max(radius, std::hypot(p.x, p.y));
     return radius;
 }
@@ -142,18 +145,19 @@ FitInto fitInto(const PictureSize& size) {
 
 } // namespace
 
-Result<PictureView> PictureView::make() {
+Result<PictureView> PictureView::make(std::shared_ptr<SectionCuts> cuts) {
     Result<Renderer> renderer = Renderer::make();
     if (!renderer)
         return renderer.errors();
-    return PictureView{std::move(renderer).value()};
+    return PictureView{std::move(renderer).value(), std::move(cuts)};
 }
 
 void PictureView::makeScene(const PictureOf& wanted, const Meshes& meshes) {
     const Checked shown = shownFindings(wanted.job);
-    SceneOptions options{.explode = wanted.standpoint.pulledApart, .checked = &shown};
-    if (wanted.standpoint.section)
-        options.section = SectionPlane{};
+    const SceneOptions options{.explode = wanted.standpoint.pulledApart,
+                               .section = wanted.standpoint.section,
+                               .cuts = cuts_.get(),
+                               .checked = &shown};
     scene_ = sceneOf(wanted.job.frame, shownBuildOf(wanted.job), meshes, options);
     for (SceneItem& item : scene_.items)
         item.inHand = wanted.job.inHand == item.part;

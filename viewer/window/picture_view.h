@@ -7,6 +7,7 @@
 #include "viewer/window/glide.h"
 #include "viewer/workplace/workplace.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -38,7 +39,8 @@ struct PictureOf {
 /// The picture of a job: keeps its scene, and draws it again only when something changed.
 class PictureView {
 public:
-    static Result<PictureView> make();
+    /// `cuts`, of all pictures that show one job: they cut its parts alike.
+    static Result<PictureView> make(std::shared_ptr<SectionCuts> cuts);
 
     struct Drawn {
         unsigned texture = 0; ///< RGBA, rows from the bottom.
@@ -62,7 +64,8 @@ public:
     std::vector<Wish> wishesOf(const Job& job, const PictureMouse& mouse);
 
 private:
-    explicit PictureView(Renderer renderer) : renderer_{std::move(renderer)} {}
+    PictureView(Renderer renderer, std::shared_ptr<SectionCuts> cuts)
+        : renderer_{std::move(renderer)}, cuts_{std::move(cuts)} {}
 
     void makeScene(const PictureOf& wanted, const Meshes& meshes);
     /// Where the index of the part in a seat would point if it were under the mouse, relative to what carries
@@ -77,6 +80,7 @@ private:
     void release(const Job& job, const PictureMouse& mouse, std::vector<Wish>& wishes);
 
     Renderer renderer_;
+    std::shared_ptr<SectionCuts> cuts_;
     Scene scene_{};
     SceneCamera camera_{};
     PictureSize size_{};

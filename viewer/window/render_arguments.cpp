@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <string_view>
 #include <utility>
 
 namespace gapwise {
@@ -11,11 +12,13 @@ namespace gapwise {
 namespace {
 
 constexpr const char* kCommand = "gapwise render";
+constexpr std::string_view kSection = "--section";
 
 constexpr const char* kExamples =
     "Examples:\n"
     "  gapwise render alder-72 --explode 1 --out alder-72.png\n"
     "  gapwise render alder-72 --section --size 3840x2160 --out cut.png\n"
+    "  gapwise render alder-72 --section quarter --section-at \"10:30 compressor\" --out open.png\n"
     "  gapwise render my.build.json --from turbine --out turbine-end.png\n\n"
     "Exit status: 0 written, 2 bad input or usage, 3 this machine cannot do it now.";
 
@@ -32,13 +35,52 @@ void describeOptions(CLI::App& app, RenderRequest& request, bool& json) {
                    "compressor, turbine, or degrees: azimuth 0 is beside with the turbine on the left,\n"
                    "90 is from the compressor side; elevation 0 is level")
         ->type_name("SIDE or AZIMUTH,ELEVATION");
-    app.add_flag("--section", request.section,
-                 "Cut along the shaft through inlet and drain, the half at 3:00 (seen from the\n"
-                 "compressor side) removed");
+    app.add_option(
+           "--section", request.section,
+           "Cut along the shaft: a half away, or a quarter. Without a word, and without\n"
+           "--section-at, the half at 3:00 seen from the compressor side: the cut goes through inlet\n"
+           "and drain. A quarter goes from 12:00 to 3:00 seen from there")
+        ->type_name("[half|quarter]");
+    app.add_option("--section-at", request.sectionAt,
+                   "The middle of what is taken away: 12:00, 6:00, or a clock or degrees with the side\n"
+                   "they are seen from, such as \"1:30 turbine\" or \"45deg compressor\"")
+        ->type_name("\"CLOCK SIDE\"");
     app.add_option("--size", request.size, "In pixels, up to 8000x8000; 1600x900 without it")
         ->type_name("WxH");
     app.add_flag("--json", json, "Print JSON instead of text");
     app.footer(kExamples);
+}
+
+/// Words that are no option and no value of one: what is to be drawn, if all is well.
+long sourcesIn(const CLI::App& app, const std::vector<std::string>& words) {
+    long sources = 0;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const CLI::Option* option = words[i].starts_with("--") ? app.get_option_no_throw(words[i]) : nullptr;
+        if (option && words[i] != kSection && option->get_items_expected_max() > 0)
+            ++i;
+        else if (!words[i].starts_with("-") || words[i] == "-")
+            ++sources;
+    }
+    return sources;
+}
+
+/// `--section` stands alone or has a word after it, which may as well be what is to be drawn: it belongs to
+/// the option where it is one of its words, or where something else is to be drawn.
+std::vector<std::string> withSectionSaid(const CLI::App& app, const std::vector<std::string>& words) {
+    const long sources = sourcesIn(app, words);
+    std::vector<std::string> said;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        if (words[i] != kSection) {
+            said.push_back(words[i]);
+            continue;
+        }
+        const std::string next = i + 1 < words.size() ? words[i + 1] : std::string{};
+        const bool own =
+            next == "half" || next == "quarter" || (sources > 1 && !next.empty() && !next.starts_with("-"));
+        said.push_back(std::string{kSection} + "=" + (own ? next : "half"));
+        i += own ? 1U : 0U;
+    }
+    return said;
 }
 
 } // namespace
@@ -48,7 +90,7 @@ std::variant<RenderRequest, Outcome> parseRenderArguments(const std::vector<std:
     RenderRequest request;
     bool json = false;
     describeOptions(app, request, json);
-    if (std::optional<Outcome> outcome = parseWords(app, arguments, kCommand))
+    if (std::optional<Outcome> outcome = parseWords(app, withSectionSaid(app, arguments), kCommand))
         return std::move(*outcome);
     return request;
 }

@@ -21,6 +21,9 @@ constexpr std::array<std::pair<LookKind, std::string_view>, 6> kLooks{
      {LookKind::Free, "free"},
      {LookKind::BothEnds, "both_ends"}}};
 
+constexpr std::array<std::pair<Section::Kind, std::string_view>, 2> kSections{
+    {{Section::Kind::Half, "half"}, {Section::Kind::Quarter, "quarter"}}};
+
 /// A number in [low, high], or `usual`.
 double numberIn(const json& object, const char* key, std::array<double, 2> range, double usual) {
     const auto found = object.find(key);
@@ -35,6 +38,21 @@ std::string textIn(const json& object, const char* key) {
     return found != object.end() && found->is_string() ? found->get<std::string>() : std::string{};
 }
 
+/// Earlier programs knew one cut only, and said whether it was made.
+std::optional<Section> sectionIn(const json& object) {
+    constexpr std::array<double, 2> kRound{0.0, 360.0};
+    if (object.value("section", json{}) == json(true))
+        return Section{};
+    for (const auto& [kind, name] : kSections)
+        if (textIn(object, "section") == name) {
+            const double usual = Section{}.removed.from(Side::Compressor).value;
+            return Section{.kind = kind,
+                           .removed = Clock::seenFrom(
+                               Side::Compressor, Degrees{numberIn(object, "section_deg", kRound, usual)})};
+        }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::string toText(const Standing& standing) {
@@ -46,7 +64,12 @@ std::string toText(const Standing& standing) {
              {"elevation_deg", at.freeElevation.value},
              {"pulled_apart", at.pulledApart},
              {"zoom", at.zoom},
-             {"section", at.section}};
+             {"section", false}};
+    for (const auto& [kind, name] : kSections)
+        if (at.section && at.section->kind == kind)
+            out["section"] = name;
+    if (at.section)
+        out["section_deg"] = at.section->removed.from(Side::Compressor).value;
     for (const auto& [kind, name] : kLooks)
         if (kind == at.kind)
             out["look"] = name;
@@ -76,7 +99,7 @@ std::optional<Standing> standingIn(std::string_view text) {
     at.freeElevation = Degrees{numberIn(*parsed, "elevation_deg", kUpright, at.freeElevation.value)};
     at.pulledApart = numberIn(*parsed, "pulled_apart", {0.0, 1.0}, 0.0);
     at.zoom = numberIn(*parsed, "zoom", {kLeastZoom, kMostZoom}, 1.0);
-    at.section = parsed->value("section", json{}) == json(true);
+    at.section = sectionIn(*parsed);
     if (const std::string part = textIn(*parsed, "in_hand"); !part.empty())
         standing.inHand = PartId{part};
     if (const std::string part = textIn(*parsed, "about"); !part.empty())

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "geometry/datum/datum.h"
+#include "viewer/scene/section.h"
 
 #include <optional>
 
@@ -28,9 +29,9 @@ struct Standpoint {
     /// front.
     Degrees freeAzimuth{-35.0};
     Degrees freeElevation{20.0};
-    double pulledApart = 0.0; ///< 0 assembled … 1 wholly pulled apart.
-    double zoom = 1.0;        ///< kLeastZoom … kMostZoom.
-    bool section = false;
+    double pulledApart = 0.0;         ///< 0 assembled … 1 wholly pulled apart.
+    double zoom = 1.0;                ///< kLeastZoom … kMostZoom.
+    std::optional<Section> section{}; ///< How the piece is cut open.
 
     bool operator==(const Standpoint&) const = default;
 };

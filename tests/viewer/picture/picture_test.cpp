@@ -28,7 +28,7 @@ Result<Image> picture(const SceneOptions& options, const PictureWish& wish) {
 TEST(Picture, CarriesBannerAndFooterOverPaper) {
     const auto image = picture(
         {.explode = 1.0},
-        {.size = {800, 450}, .look = usualLook(1.0, false), .subject = "Small", .notice = "Practice frame"});
+        {.size = {800, 450}, .look = usualLook(1.0, {}), .subject = "Small", .notice = "Practice frame"});
     ASSERT_TRUE(image);
     EXPECT_EQ(image->at(1, 1), kBanner);
     EXPECT_EQ(image->at(798, 1), kBanner);
@@ -37,9 +37,9 @@ TEST(Picture, CarriesBannerAndFooterOverPaper) {
 }
 
 TEST(Picture, IsTheSameEveryTime) {
-    const PictureWish wish{.size = {400, 320}, .look = usualLook(0.0, true), .subject = "Small"};
-    const auto first = picture({.section = SectionPlane{}}, wish);
-    const auto second = picture({.section = SectionPlane{}}, wish);
+    const PictureWish wish{.size = {400, 320}, .look = usualLook(0.0, Section{}), .subject = "Small"};
+    const auto first = picture({.section = Section{}}, wish);
+    const auto second = picture({.section = Section{}}, wish);
     ASSERT_TRUE(first && second);
     EXPECT_EQ(first->pixels, second->pixels);
 }

@@ -108,7 +108,7 @@ TEST_F(CoarsePicture, TellsWhatIsNotKnownByStripes) {
 }
 
 TEST_F(CoarsePicture, HatchesCutFacesAsTheFineOne) {
-    const Scene shown = scene({.section = SectionPlane{}});
+    const Scene shown = scene({.section = Section{}});
     const Shot shot = coarseShotOf(shown, {Degrees{180.0}, Degrees{0.0}});
     const Image image = drawn(shot);
     const PicturePoint wall = shot.camera.toPicture({0.0, 25.0, -30.0}, shot.size);

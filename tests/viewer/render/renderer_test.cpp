@@ -31,7 +31,7 @@ TEST_F(Drawing, TwiceIsTheSamePicture) {
 }
 
 TEST_F(Drawing, InPiecesIsTheSamePicture) {
-    const Scene shown = scene({.section = SectionPlane{}});
+    const Scene shown = scene({.section = Section{}});
     const Shot shot = shotOf(shown, {Degrees{165.0}, Degrees{9.0}});
     const Image whole = drawn(shot);
     renderer_->limitPieces(73);
@@ -44,7 +44,7 @@ TEST_F(Drawing, InPiecesIsTheSamePicture) {
 }
 
 TEST_F(Drawing, ASectionShowsHatchedCutFaces) {
-    const Scene shown = scene({.section = SectionPlane{}});
+    const Scene shown = scene({.section = Section{}});
     const Shot shot = shotOf(shown, {Degrees{180.0}, Degrees{0.0}});
     const Image image = drawn(shot);
     // In the middle of the housing's upper wall only cut face and hatching can be: light and dark take turns.

@@ -117,7 +117,7 @@ TEST_P(BundledScene, TheORingComesOffOverTheSpigotOfItsPlate) {
 }
 
 TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
-    const Scene shown = scene({.section = SectionPlane{}});
+    const Scene shown = scene({.section = Section{}});
     std::set<std::string> uncut;
     for (const SceneItem& item : shown.items)
         if (areaOf(item.mesh->caps) <= 0.0 && !frame_.seat(item.seat)->aside) // screws stand beside it
@@ -129,7 +129,7 @@ TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
 TEST_P(BundledScene, TheHousingIsCutInTwoNearlyEqualHalves) {
     const auto half = [&](double degrees) {
         const Scene shown =
-            scene({.section = SectionPlane{Clock::seenFrom(Side::Compressor, Degrees{degrees})}});
+            scene({.section = Section{.removed = Clock::seenFrom(Side::Compressor, Degrees{degrees})}});
         const DrawnMesh& mesh = *shown.item(frame_.housing)->mesh;
         TriangleMesh whole = mesh.body.faces;
         const auto offset = static_cast<std::uint32_t>(whole.positions.size());

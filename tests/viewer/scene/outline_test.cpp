@@ -21,7 +21,7 @@ TEST(Outline, HoldsTheItemAndItsHighestPoint) {
 }
 
 TEST(Outline, OfACutItemPointsIntoItsCutFace) {
-    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {.section = SectionPlane{}});
+    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {.section = Section{}});
     const PictureSize size{1600, 900};
     const SceneCamera camera = fittedCamera(scene.points(), {Degrees{180.0}, Degrees{0.0}},
                                             Projection::Parallel, {size, {0.0, 0.0, 1600.0, 900.0}});

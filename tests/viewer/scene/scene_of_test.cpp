@@ -156,7 +156,7 @@ TEST(Scene, FindsThePortsAtTheHousingsPads) {
 
 TEST(Scene, NamesPartsWhenPulledApartOrCut) {
     EXPECT_TRUE(labelled(sceneWith(small::build()), SceneLabel::Kind::Part).empty());
-    EXPECT_EQ(labelled(sceneWith(small::build(), {.section = SectionPlane{}}), SceneLabel::Kind::Part).size(),
+    EXPECT_EQ(labelled(sceneWith(small::build(), {.section = Section{}}), SceneLabel::Kind::Part).size(),
               10U);
     EXPECT_EQ(labelled(sceneWith(small::build(), {.explode = 0.5}), SceneLabel::Kind::Part).size(), 10U);
 }
@@ -215,7 +215,7 @@ TEST(Explosion, NeverPullsAPartThroughOneThatIsInItsWay) {
 }
 
 TEST(SectionedScene, CutsEveryPartAlongTheShaft) {
-    const Scene scene = sceneWith(small::build(), {.section = SectionPlane{}});
+    const Scene scene = sceneWith(small::build(), {.section = Section{}});
     EXPECT_TRUE(scene.section);
     for (const SceneItem& item : scene.items) {
         EXPECT_FALSE(item.mesh->caps.triangles.empty()) << item.part.text;
@@ -225,7 +225,7 @@ TEST(SectionedScene, CutsEveryPartAlongTheShaft) {
 }
 
 TEST(SectionedScene, NeighboursAreHatchedUnlike) {
-    const Scene scene = sceneWith(small::build(), {.section = SectionPlane{}});
+    const Scene scene = sceneWith(small::build(), {.section = Section{}});
     for (std::size_t i = 1; i < scene.items.size(); ++i)
         EXPECT_NE(scene.items[i].hatch.angle, scene.items[i - 1].hatch.angle);
 }

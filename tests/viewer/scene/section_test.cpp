@@ -1,34 +1,21 @@
-#include "viewer/scene/section.h"
+#include "viewer/scene/section_cut.h"
 
+#include "cut_rest.h"
 #include "lathe.h"
 #include "viewer/scene/cap.h"
+#include "viewer/scene/section_cuts.h"
 #include "viewer/scene/weld.h"
 
 #include <gtest/gtest.h>
 
-#include <numeric>
-
 namespace gapwise {
+
+using cut::closedRest;
+using cut::lengthOf;
 
 namespace {
 
-constexpr CuttingPlane kRemoveRight{}; // x > 0 is taken away.
-
-/// The rest of the body and its caps as one mesh: closed when the caps fit.
-TriangleMesh closedRest(const DrawnMesh& cut) {
-    TriangleMesh whole = cut.body.faces;
-    const auto offset = static_cast<std::uint32_t>(whole.positions.size());
-    whole.positions.insert(whole.positions.end(), cut.caps.positions.begin(), cut.caps.positions.end());
-    for (const auto& [a, b, c] : cut.caps.triangles)
-        whole.triangles.push_back({a + offset, b + offset, c + offset});
-    return whole;
-}
-
-double lengthOf(const EdgeLines& lines) {
-    return std::accumulate(lines.lines.begin(), lines.lines.end(), 0.0, [&](double sum, const auto& line) {
-        return sum + length(lines.positions[line[0]] - lines.positions[line[1]]);
-    });
-}
+constexpr TakenAway kRemoveRight{}; // x > 0 is taken away.
 
 } // namespace
 
@@ -68,8 +55,8 @@ TEST(Section, OffTheAxisClosesTooForAnyAngle) {
         const double angle = radians(Degrees{static_cast<double>(degrees)});
         const CuttingPlane plane{.normal = {std::sin(angle), std::cos(angle), 0.0}, .offsetMm = 1.3};
         const CuttingPlane other{.normal = plane.normal * -1.0, .offsetMm = -plane.offsetMm};
-        const double both =
-            signedVolume(closedRest(cutMesh(body, plane))) + signedVolume(closedRest(cutMesh(body, other)));
+        const double both = signedVolume(closedRest(cutMesh(body, {plane}))) +
+                            signedVolume(closedRest(cutMesh(body, {other})));
         EXPECT_NEAR(both, signedVolume(body.faces), 1e-6) << degrees;
     }
 }
@@ -82,10 +69,10 @@ TEST(Section, CountsOverlappingSolidsOnce) {
 
 TEST(Section, BesideABodyLeavesItWholeOrTakesItAll) {
     const PartMesh disc = lathe::turned({{.boreRadius = 0.0, .outerRadius = 9.0, .zFrom = 0.0, .zTo = 4.0}});
-    const DrawnMesh whole = cutMesh(disc, {.offsetMm = 20.0});
+    const DrawnMesh whole = cutMesh(disc, {CuttingPlane{.offsetMm = 20.0}});
     EXPECT_NEAR(signedVolume(whole.body.faces), signedVolume(disc.faces), 1e-9);
     EXPECT_TRUE(whole.caps.triangles.empty());
-    const DrawnMesh none = cutMesh(disc, {.offsetMm = -20.0});
+    const DrawnMesh none = cutMesh(disc, {CuttingPlane{.offsetMm = -20.0}});
     EXPECT_TRUE(none.body.faces.triangles.empty());
     EXPECT_TRUE(none.body.edges.lines.empty());
 }
@@ -112,12 +99,12 @@ TEST(Section, CapsLookToTheSideThatIsTakenAway) {
 TEST(Section, PlaneTurnsWithThePart) {
     // A part whose index points to 3:00 from the compressor side: datum +X is its own +Y.
     const Pose pose = poseOf({.index = Clock::seenFrom(Side::Compressor, Degrees{90.0}), .stationMm = 12.0});
-    const CuttingPlane own = inPartAxes(SectionPlane{}, pose);
+    const CuttingPlane own = inPartAxes(Section{}, pose).first;
     EXPECT_NEAR(own.normal.y, 1.0, 1e-12);
     EXPECT_NEAR(own.offsetMm, 0.0, 1e-12);
     const Pose flipped = poseOf(
         {.index = Clock::seenFrom(Side::Compressor, Degrees{0.0}), .referenceFaceLooks = Side::Turbine});
-    EXPECT_NEAR(inPartAxes(SectionPlane{}, flipped).normal.x, -1.0, 1e-12);
+    EXPECT_NEAR(inPartAxes(Section{}, flipped).first.normal.x, -1.0, 1e-12);
 }
 
 TEST(Cap, HasHolesWhereClockwiseLoopsAre) {

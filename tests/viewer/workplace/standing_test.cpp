@@ -13,7 +13,8 @@ Standing usual() {
                            .freeElevation = Degrees{33.0},
                            .pulledApart = 0.4,
                            .zoom = 2.5,
-                           .section = true},
+                           .section = Section{.kind = Section::Kind::Quarter,
+                                              .removed = Clock::seenFrom(Side::Turbine, Degrees{30.0})}},
             .inHand = PartId{"SR-CO"},
             .about = PartId{"HOUSING"}};
 }
@@ -30,6 +31,24 @@ TEST(Standing, ComesBackAsItWasForEveryLook) {
         standing.about.reset();
         EXPECT_EQ(standingIn(toText(standing)), standing);
     }
+}
+
+TEST(Standing, RemembersHowThePieceIsCutOpen) {
+    Standing standing = usual();
+    for (const std::optional<Section>& section : {std::optional<Section>{}, std::optional{Section{}},
+                                                  std::optional{Section{.kind = Section::Kind::Quarter}}}) {
+        standing.standpoint.section = section;
+        EXPECT_EQ(standingIn(toText(standing))->standpoint.section, section);
+    }
+}
+
+// What earlier programs wrote.
+TEST(Standing, OfAnEarlierProgramIsWholeOrCutInTwo) {
+    EXPECT_EQ(standingIn(R"({"journal":"a","section":true})")->standpoint.section, Section{});
+    EXPECT_FALSE(standingIn(R"({"journal":"a","section":false})")->standpoint.section);
+    EXPECT_FALSE(standingIn(R"({"journal":"a"})")->standpoint.section);
+    EXPECT_EQ(standingIn(R"({"journal":"a","section":"half","section_deg":"left"})")->standpoint.section,
+              Section{});
 }
 
 TEST(Standing, EveryTruncationIsNothing) {
