@@ -1,6 +1,7 @@
 #include "viewer/panels/keys.h"
 
 #include "viewer/panels/card.h"
+#include "viewer/panels/cut_open.h"
 #include "viewer/panels/show_me.h"
 
 #include <algorithm>
@@ -10,10 +11,12 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 24> kKeys{{{"Page Down", "next step done (foot switch)"},
+constexpr std::array<KeyHelp, 26> kKeys{{{"Page Down", "next step done (foot switch)"},
                                          {"Page Up", "last step undone (foot switch)"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
+                                         {"c", "cut open: half, quarter, whole"},
+                                         {"x  X", "turn the cut 15° on (clockwise), back"},
                                          {"w  W", "walk round: to the left, right"},
                                          {"r", "turn the piece: half round"},
                                          {"t", "turn the piece: tip sideways"},
@@ -57,6 +60,9 @@ std::optional<Wish> lookKeys(const Job& job, ImWchar letter) {
     switch (letter) {
     case '[': standpoint.pulledApart -= 0.1; return lookAgain(standpoint);
     case ']': standpoint.pulledApart += 0.1; return lookAgain(standpoint);
+    case 'c': return cutOpen(job, nextCut(job));
+    case 'x': return turnCut(job, kCutStep);
+    case 'X': return turnCut(job, -kCutStep);
     case 'w':
     case 'W':
         standpoint.kind = LookKind::WhereIStand;

@@ -17,6 +17,7 @@ struct Bands {
     double strip = 30.0; ///< The line while the card is open.
     double card = 224.0;
     double slider = 44.0; ///< Width.
+    double cut = 56.0;    ///< Width.
     double gap = 8.0;
 };
 
@@ -31,6 +32,7 @@ Bands bandsOf(const LayoutFor& wanted) {
             .strip = 30.0,
             .card = 262.0,
             .slider = 60.0,
+            .cut = 62.0,
             .gap = 8.0};
 }
 
@@ -76,7 +78,9 @@ private:
         }
         const double top = layout.looks.bottom() + bands_.gap;
         layout.pullApart = {middle.right() - bands_.slider, top, bands_.slider, end - top};
-        layout.picture = {middle.x, top, middle.width - bands_.slider - bands_.gap, end - top};
+        layout.cutOpen = {middle.x, top, bands_.cut, end - top};
+        const double left = layout.cutOpen.right() + bands_.gap;
+        layout.picture = {left, top, layout.pullApart.x - bands_.gap - left, end - top};
     }
 
     double width_;
@@ -98,7 +102,7 @@ Layout layoutOf(const LayoutFor& wanted) {
     Layout layout = Builder{wanted.width / scale, wanted.height / scale, wanted}.build();
     for (Area* area :
          {&layout.banner, &layout.turbineDial, &layout.compressorDial, &layout.looks, &layout.picture,
-          &layout.pullApart, &layout.notices, &layout.tray, &layout.card, &layout.line})
+          &layout.cutOpen, &layout.pullApart, &layout.notices, &layout.tray, &layout.card, &layout.line})
         *area = scaled(*area, scale);
     return layout;
 }

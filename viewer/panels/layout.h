@@ -22,6 +22,7 @@ struct Layout {
     Area compressorDial{};
     Area looks{};     ///< Look controls above the picture.
     Area picture{};   ///< The 3D picture; nothing but boxes that ask for an answer lies over it.
+    Area cutOpen{};   ///< The upright control at the left edge of the picture.
     Area pullApart{}; ///< The upright slider at the right edge of the picture.
     Area notices{}; ///< Findings in one line, or a note: under the picture. Empty at the bench with the card
                     ///< open.

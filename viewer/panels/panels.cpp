@@ -93,10 +93,12 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     const Job& job = *workplace.job;
     std::optional<Wish> wish = jobKeys(job, surface.drafts());
     drawOverlay(surface);
+    drawCutWords(job, layout.picture, surface);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
     keepFirst(wish, endDialPanel(job, Side::Turbine, layout.turbineDial, surface));
     keepFirst(wish, endDialPanel(job, Side::Compressor, layout.compressorDial, surface));
     keepFirst(wish, middlePanels(job, layout, surface));
+    keepFirst(wish, cutOpenPanel(job, layout.cutOpen, surface));
     keepFirst(wish, pullApartPanel(job, layout.pullApart, surface));
     keepFirst(wish, trayPanel(job, layout.tray, surface));
     keepFirst(wish, partCard(job, layout.card, surface));

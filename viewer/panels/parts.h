@@ -14,6 +14,11 @@ std::optional<Wish> bannerPanel(const Job& job, const Area& area, const Surface&
 std::optional<Wish> lookPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> pullApartPanel(const Job& job, const Area& area, const Surface& surface);
 
+/// Whole, half, quarter, and the cut turned about the shaft: dragged round a ring, or step by step.
+std::optional<Wish> cutOpenPanel(const Job& job, const Area& area, const Surface& surface);
+/// What is cut away, in words at the upper edge of the picture.
+void drawCutWords(const Job& job, const Area& picture, const Surface& surface);
+
 /// The dial of one end with its rings in words. A ring is tapped or its gap dragged: `Turning` while it is
 /// dragged and one IndexTurned when it is let go.
 std::optional<Wish> endDialPanel(const Job& job, Side side, const Area& area, const Surface& surface);

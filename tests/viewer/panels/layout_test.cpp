@@ -33,7 +33,7 @@ std::vector<Area> areasOf(const Layout& layout) {
     std::vector<Area> shown;
     for (const Area& area :
          {layout.banner, layout.turbineDial, layout.compressorDial, layout.looks, layout.picture,
-          layout.pullApart, layout.notices, layout.tray, layout.card, layout.line})
+          layout.cutOpen, layout.pullApart, layout.notices, layout.tray, layout.card, layout.line})
         if (!area.empty())
             shown.push_back(area);
     return shown;

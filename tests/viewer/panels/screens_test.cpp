@@ -106,6 +106,8 @@ TEST(Screens, BoxesAreWhole) {
         desk.click("file/Start again …");
         look(desk, size, "show-start-again");
         desk.type("s");
+        desk.type("c");
+        look(desk, size, "show-half");
         desk.type("6");
         look(desk, size, "show-both-ends");
         desk.workplace.note =
@@ -148,6 +150,9 @@ TEST(Screens, TheBenchIsForGloves) {
         expectForGloves(desk);
         desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{180.0}), true});
         look(desk, size, "bench-begun");
+        expectForGloves(desk);
+        desk.type("c");
+        look(desk, size, "bench-half");
         expectForGloves(desk);
         desk.click("tray/SR-CO");
         look(desk, size, "bench-seats");
