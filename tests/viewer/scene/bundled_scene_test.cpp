@@ -1,3 +1,4 @@
+#include "cut_rest.h"
 #include "viewer/scene/scene_labels.h"
 #include "viewer/scene/scene_of.h"
 
@@ -41,6 +42,13 @@ protected:
 
     Scene scene(const SceneOptions& options) const {
         return sceneOf(frame_, assembledBuild(frame_), meshes_, options);
+    }
+
+    /// Of the housing, with the caps over what was taken away.
+    double volumeLeft(Section::Kind kind, double degrees) const {
+        const Scene shown =
+            scene({.section = Section{kind, Clock::seenFrom(Side::Compressor, Degrees{degrees})}});
+        return signedVolume(cut::closedRest(*shown.item(frame_.housing)->mesh));
     }
 
     Frame frame_{};
@@ -127,20 +135,20 @@ TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
 
 // Open mesh borders would leave holes in the caps; a closed rest has half of a symmetric housing's faces.
 TEST_P(BundledScene, TheHousingIsCutInTwoNearlyEqualHalves) {
-    const auto half = [&](double degrees) {
-        const Scene shown =
-            scene({.section = Section{.removed = Clock::seenFrom(Side::Compressor, Degrees{degrees})}});
-        const DrawnMesh& mesh = *shown.item(frame_.housing)->mesh;
-        TriangleMesh whole = mesh.body.faces;
-        const auto offset = static_cast<std::uint32_t>(whole.positions.size());
-        whole.positions.insert(whole.positions.end(), mesh.caps.positions.begin(), mesh.caps.positions.end());
-        for (const auto& [a, b, c] : mesh.caps.triangles)
-            whole.triangles.push_back({a + offset, b + offset, c + offset});
-        return signedVolume(whole);
-    };
+    const auto half = [&](double degrees) { return volumeLeft(Section::Kind::Half, degrees); };
     const double whole = signedVolume(meshes_.at(frame_.typeOf(frame_.housing)->id)->body.faces);
     EXPECT_NEAR((half(90.0) + half(270.0)) / whole, 1.0, 1e-6);
     EXPECT_NEAR((half(40.0) + half(220.0)) / whole, 1.0, 1e-6);
+}
+
+TEST_P(BundledScene, FourQuartersTakeTheHousingAway) {
+    const double whole = signedVolume(meshes_.at(frame_.typeOf(frame_.housing)->id)->body.faces);
+    for (const double degrees : {45.0, 32.0}) {
+        double left = 0.0;
+        for (const double next : {0.0, 90.0, 180.0, 270.0})
+            left += volumeLeft(Section::Kind::Quarter, degrees + next);
+        EXPECT_NEAR(left / whole, 3.0, 1e-6) << degrees;
+    }
 }
 
 TEST(ReadMeshes, SaysForEveryTypeHowToMakeWhatIsMissing) {
