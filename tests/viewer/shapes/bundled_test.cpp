@@ -150,8 +150,8 @@ TEST(BundledMeshes, SnapRingsHaveTheirGapAtTheIndexAndOneRoundedFace) {
         const TriangleMesh mesh = meshOf(frame, type).faces;
         const Bounds box = boundsOf(mesh.positions);
         const double radius = std::get<Diameter>(type.shape.rings[0].outside).atFrom / 2.0;
-        EXPECT_NEAR(box.low.y, -radius, 0.02) << frame.id.text;
-        EXPECT_NEAR(box.high.x, radius, 0.02) << frame.id.text;
+        EXPECT_NEAR(box.low.y, -radius, factsOf(frame, type).sagittaMm) << frame.id.text;
+        EXPECT_NEAR(box.high.x, radius, factsOf(frame, type).sagittaMm) << frame.id.text;
         EXPECT_NEAR(box.high.z - box.low.z, type.shape.rings[0].z.length(), 1e-4) << frame.id.text;
         EXPECT_LT(sidedness(mesh), 0.02) << frame.id.text;
         EXPECT_NEAR(factsOf(frame, type).centreMm.x, 0.0, 1e-3) << frame.id.text;
