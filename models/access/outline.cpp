@@ -80,12 +80,41 @@ void addBlades(std::vector<Slab>& slabs, const Blades& blades) {
     }
 }
 
+/// What is left of a slab around a groove that is turned out of it: below, above, inside, outside.
+void addRest(std::vector<Slab>& rest, const Slab& slab, const Slab& groove) {
+    const Span r{std::max(slab.radius.from, groove.radius.from), std::min(slab.radius.to, groove.radius.to)};
+    const Span z{std::max(slab.z.from, groove.z.from), std::min(slab.z.to, groove.z.to)};
+    if (r.length() <= 0.0 || z.length() <= 0.0) {
+        rest.push_back(slab);
+        return;
+    }
+    for (const Slab& piece : {Slab{slab.radius, {slab.z.from, z.from}}, Slab{slab.radius, {z.to, slab.z.to}},
+                              Slab{{slab.radius.from, r.from}, z}, Slab{{r.to, slab.radius.to}, z}}) {
+        if (piece.radius.length() > 0.0 && piece.z.length() > 0.0)
+            rest.push_back(piece);
+    }
+}
+
+std::vector<Slab> without(const std::vector<Slab>& slabs, const Groove& groove) {
+    const Slab cut{{std::max(groove.bore.atFrom, groove.bore.atTo) / 2.0,
+                    std::min(groove.outside.atFrom, groove.outside.atTo) / 2.0},
+                   groove.z};
+    std::vector<Slab> rest;
+    for (const Slab& slab : slabs)
+        addRest(rest, slab, cut);
+    return rest;
+}
+
 } // namespace
 
 std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks) {
     std::vector<Slab> slabs;
     for (const RingBody& ring : type.shape.rings)
         addRing(slabs, ring);
+    for (const Feature& feature : type.shape.features)
+        if (const auto* groove = std::get_if<Groove>(&feature.form);
+            groove && feature.does == Feature::Does::Cut)
+            slabs = without(slabs, *groove);
     for (const Blades& blades : type.shape.blades)
         addBlades(slabs, blades);
     for (Slab& slab : slabs) {

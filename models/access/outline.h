@@ -17,8 +17,9 @@ struct Slab {
 double smallestRadiusOf(const Outline& outline);
 double largestRadiusOf(const Outline& outline);
 
-/// The outline of a part in a seat, curves and blades in thin slices. The seat's place of the origin holds
-/// for either way round; a part that was put in the other way round covers the same length.
+/// The outline of a part in a seat, curves and blades in thin slices, less the grooves that are turned out of
+/// it. The seat's place of the origin holds for either way round; a part that was put in the other way round
+/// covers the same length.
 std::vector<Slab> slabsOf(const PartType& type, const Seat& seat, Side referenceFaceLooks);
 
 /// The side to which the reference face of a part looks where the frame's face rule wants it; the compressor
