@@ -3,6 +3,7 @@
 #include "geometry/base/overloaded.h"
 #include "models/access/outline.h"
 #include "models/check/face_words.h"
+#include "models/frame/sets.h"
 
 #include <algorithm>
 #include <cctype>
@@ -177,9 +178,13 @@ std::vector<CardFastener> fastenersAt(const Frame& frame, const Part& part) {
                            .seenFrom = fastener.handSeenFrom,
                            .step = cardStep(frame, fastener.step),
                            .holds = fastener.parts};
-        for (const Part& piece : frame.parts)
-            if (piece.fastener == fastener.id)
-                shown.pieces.push_back(piece.id);
+        for (const Part& piece : frame.parts) {
+            if (piece.fastener != fastener.id)
+                continue;
+            shown.pieces.push_back(piece.id);
+            if (const std::string set = setNameOf(frame, piece.id); !holds(shown.sets, set))
+                shown.sets.push_back(set);
+        }
         all.push_back(std::move(shown));
     }
     std::ranges::stable_sort(all, {}, &CardFastener::role);
@@ -232,6 +237,7 @@ PartCard partCardOf(const Frame& frame, const PartId& id) {
     const Step* hiding = hidingStepOf(frame, seatOf(id));
     PartCard card{.id = id,
                   .name = part->name,
+                  .setName = setNameOf(frame, id),
                   .type = type->id,
                   .typeName = type->name,
                   .tradeId = part->tradeId,

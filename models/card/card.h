@@ -102,13 +102,15 @@ struct CardFastener {
     bool tightensClockwise = true;
     Side seenFrom = Side::Compressor;
     CardStep step{};
-    std::vector<PartId> pieces{}; ///< All of the set that the frame has.
+    std::vector<PartId> pieces{};    ///< All of the set that the frame has.
+    std::vector<std::string> sets{}; ///< The same in short: `T2 × 6`, `W2 × 6`.
     std::vector<PartId> holds{};
 };
 
 struct PartCard {
     PartId id{};
     std::string name{};
+    std::string setName{}; ///< `T2 × 6` for a piece of a set, else its id.
     PartTypeId type{};
     std::string typeName{};
     std::string tradeId{}; ///< `P12`, or empty.

@@ -105,6 +105,22 @@ std::string wordsOf(const CardStep& step) {
     return step.empty() ? std::string{"no step"} : fmt::format("{} {}", step.id.text, step.title);
 }
 
+std::string wordsOf(const std::vector<CardStep>& steps) {
+    if (steps.size() == 1)
+        return wordsOf(steps.front());
+    std::string words;
+    for (const CardStep& step : steps)
+        words += (words.empty() ? "" : ", ") + step.id.text;
+    return words;
+}
+
+std::string piecesWords(const CardFastener& fastener) {
+    std::string words;
+    for (const std::string& set : fastener.sets)
+        words += (words.empty() ? "" : ", ") + set;
+    return words;
+}
+
 std::string lastLookWords(const PartCard& card) {
     if (card.hiddenBy.empty())
         return "no step hides it";

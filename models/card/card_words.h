@@ -17,13 +17,19 @@ std::string rightSightWords(const PartCard& card, Side eye);
 /// `0.7 g`, `98 g`, `2.5 kg`: as it stands on a parts list.
 std::string massWords(double massKg);
 
+/// `T2 × 6, W2 × 6`.
+std::string piecesWords(const CardFastener& fastener);
+
 /// `turn counter-clockwise to tighten, as seen from the compressor side`.
 std::string tighteningWords(const CardFastener& fastener);
 
 /// `S07 Fit SR-TI`; `not named` for none.
 std::string wordsOf(const CardStep& step);
 
-/// `When it can be looked at for the last time`: `at S07 …; S08 … hides it`; `nothing hides it`.
+/// `S07 Fit SR-TI` for one step, `S07, S09, S11` for several.
+std::string wordsOf(const std::vector<CardStep>& steps);
+
+/// `before S08 Fit the bearing, which hides it`; `no step hides it`.
 std::string lastLookWords(const PartCard& card);
 
 } // namespace gapwise

@@ -75,8 +75,8 @@ std::string cautionsText(const PartCard& card) {
     std::string text;
     for (const CardCaution& caution : card.cautions) {
         text += paragraph(fmt::format("  {:<8} ", signalWordOf(caution.signal)), caution.words);
-        for (const CardStep& step : caution.steps)
-            text += paragraph("           at ", wordsOf(step));
+        if (!caution.steps.empty())
+            text += paragraph("           at ", wordsOf(caution.steps));
     }
     return text.empty() ? text : "\nCautions\n" + text;
 }
@@ -94,10 +94,10 @@ std::string fastenersText(const PartCard& card) {
     for (const CardFastener& each : card.fasteners) {
         const bool own = each.role == CardFastener::Role::PartIsOneOf;
         text += paragraph(fmt::format("  {:<4} ", each.id.text),
-                          fmt::format("{}{}, {}; {} ({})", own ? "one of the " : "held by the ", each.name,
-                                      each.size, tighteningWords(each), wordsOf(each.step)));
-        if (!each.pieces.empty())
-            text += paragraph("       pieces: ", named(each.pieces));
+                          fmt::format("{}{}, {}; {} ({})", own ? "one of the " : "", each.name, each.size,
+                                      tighteningWords(each), wordsOf(each.step)));
+        if (!each.sets.empty())
+            text += paragraph("       pieces: ", piecesWords(each));
         if (own && !each.holds.empty())
             text += paragraph("       hold:   ", named(each.holds));
     }

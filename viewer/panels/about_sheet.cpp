@@ -2,6 +2,7 @@
 #include "viewer/panels/about_words.h"
 #include "viewer/panels/parts.h"
 
+#include "models/frame/sets.h"
 #include "models/procedure/order.h"
 
 #include <fmt/format.h>
@@ -35,11 +36,19 @@ void fillAround(const Area& area, const std::vector<Portrait>& holes, ImU32 colo
     }
 }
 
-/// The part before or after it in the order of assembly, round about.
-PartId neighbourOf(const Frame& frame, const PartId& part, std::size_t further) {
-    const std::vector<PartId> parts = partsInOrder(frame);
-    const auto at = static_cast<std::size_t>(std::ranges::find(parts, part) - parts.begin());
-    return parts[(at + further) % parts.size()];
+/// What can be leafed through, in the order of assembly: of a set of screws its first piece.
+std::vector<PartId> leavesOf(const Frame& frame) {
+    std::vector<PartId> leaves = partsInOrder(frame);
+    std::erase_if(leaves, [&](const PartId& part) { return piecesOf(frame, part).front() != part; });
+    return leaves;
+}
+
+/// The part after it, or so many further on, round about.
+PartId furtherOn(const Frame& frame, const PartId& part, std::ptrdiff_t steps) {
+    const std::vector<PartId> leaves = leavesOf(frame);
+    const auto count = static_cast<std::ptrdiff_t>(leaves.size());
+    const auto at = std::ranges::find(leaves, piecesOf(frame, part).front()) - leaves.begin();
+    return leaves[static_cast<std::size_t>((at + steps + count) % count)];
 }
 
 struct Places {
@@ -65,8 +74,8 @@ Places placesIn(const Area& area, const Surface& surface) {
 void drawTitle(const PartCard& card, const Area& area, const Surface& surface) {
     const Fonts& fonts = surface.fonts();
     const double half = area.height / 2.0;
-    writeLine({area.x, area.y, area.width, half}, card.id.text, {fonts.title, palette::kAccent});
-    const double left = area.x + static_cast<double>(sizeOf(fonts.title, card.id.text).x) + surface.px(12.0);
+    writeLine({area.x, area.y, area.width, half}, card.setName, {fonts.title, palette::kAccent});
+    const double left = area.x + static_cast<double>(sizeOf(fonts.title, card.setName).x) + surface.px(12.0);
     const double room = area.right() - left;
     const bool beside = static_cast<double>(sizeOf(fonts.title, card.name).x) <= room;
     if (beside)
@@ -81,17 +90,16 @@ std::optional<Wish> buttonsOf(const Job& job, const PartCard& card, std::size_t 
                               const Surface& surface) {
     Drafts& drafts = surface.drafts();
     const double gap = surface.px(6.0);
-    const std::vector<PartId> parts = partsInOrder(job.frame);
-    const PartId before = neighbourOf(job.frame, card.id, parts.size() - 1);
-    const PartId after = neighbourOf(job.frame, card.id, 1);
+    const PartId before = furtherOn(job.frame, card.id, -1);
+    const PartId after = furtherOn(job.frame, card.id, 1);
     std::optional<Wish> wish;
     const std::string page = fmt::format("page {} of {}", drafts.aboutPage + 1, pages);
     if (pages > 1 && button(surface, columnOf(area, 4, 0, gap), "Read on",
                             {.leading = drafts.aboutPage + 1 < pages, .second = page}))
         drafts.aboutPage = (drafts.aboutPage + 1) % pages;
-    if (button(surface, columnOf(area, 4, 1, gap), "Part before", {.second = before.text}))
+    if (button(surface, columnOf(area, 4, 1, gap), "Part before", {.second = setNameOf(job.frame, before)}))
         wish = ReadAbout{About{before}};
-    if (button(surface, columnOf(area, 4, 2, gap), "Part after", {.second = after.text}))
+    if (button(surface, columnOf(area, 4, 2, gap), "Part after", {.second = setNameOf(job.frame, after)}))
         wish = ReadAbout{About{after}};
     if (button(surface, columnOf(area, 4, 3, gap), "Close", {.second = "Escape"}))
         wish = ReadAbout{};

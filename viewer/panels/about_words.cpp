@@ -64,10 +64,8 @@ void addCautions(Sheet& sheet, const PartCard& card) {
                    .words = std::string{signalWordOf(caution.signal)},
                    .signal = caution.signal});
         sheet.add(Kind::Body, caution.words);
-        std::string steps;
-        for (const CardStep& step : caution.steps)
-            steps += (steps.empty() ? "at " : ", ") + step.id.text;
-        sheet.add(Kind::Small, steps);
+        if (!caution.steps.empty())
+            sheet.add(Kind::Small, "at " + wordsOf(caution.steps));
     }
 }
 
@@ -153,8 +151,8 @@ void addFasteners(Sheet& sheet, const PartCard& card) {
         sheet.begin();
         sheet.add(Kind::Strong, fmt::format("{} {}, {}", each.id.text, each.name, each.size));
         sheet.add(Kind::Body, capital(tighteningWords(each)));
-        if (own && each.pieces.size() > 1)
-            sheet.add(Kind::Body, "The set: " + named(each.pieces));
+        if (!each.sets.empty())
+            sheet.add(Kind::Body, "The set: " + piecesWords(each));
         if (own && !each.holds.empty())
             sheet.add(Kind::Body, "It holds: " + named(each.holds));
         sheet.add(Kind::Small, "at " + wordsOf(each.step));
