@@ -10,6 +10,7 @@
 #include <BRepPrimAPI_MakeRevol.hxx>
 #include <TopoDS.hxx>
 #include <TopoDS_Face.hxx>
+#include <TopoDS_Shape.hxx>
 #include <TopoDS_Shell.hxx>
 #include <TopoDS_Solid.hxx>
 #include <algorithm>
@@ -56,9 +57,23 @@ Result<TopoDS_Shape> sewn(const TriangleMesh& sheet, std::string_view where) {
     return solid;
 }
 
-/// The corners of a blade stand at some z each: the hull goes straight from one z to the next, along the
-/// largest radius there and back along the smallest. Chords of a twisted blade dip inward between them.
-TopoDS_Shape hullOf(const TriangleMesh& sheet) {
+} // namespace
+
+Result<std::vector<TopoDS_Shape>> bladeSolids(const Blades& blades, std::string_view where) {
+    std::vector<TopoDS_Shape> solids;
+    for (const TriangleMesh& sheet : bladeSheets(blades, kDeflectionMm)) {
+        const Result<TopoDS_Shape> blade = sewn(sheet, where);
+        if (!blade)
+            return blade.errors();
+        solids.push_back(blade.value());
+    }
+    return solids;
+}
+
+TopoDS_Shape bladeHull(const Blades& blades) {
+    const TriangleMesh sheet = bladeSheets(blades, kDeflectionMm).front();
+    // The corners of a blade stand at some z each: the hull goes straight from one z to the next, along the
+    // largest radius there and back along the smallest. Chords of a twisted blade dip inward between them.
     std::map<double, Span> reach;
     for (const Vec3& p : sheet.positions) {
         const double r = std::hypot(p.x, p.y);
@@ -73,21 +88,6 @@ TopoDS_Shape hullOf(const TriangleMesh& sheet) {
     outline.Close();
     const gp_Ax1 axis{gp_Pnt{0.0, 0.0, 0.0}, gp_Dir{0.0, 0.0, 1.0}};
     return BRepPrimAPI_MakeRevol{BRepBuilderAPI_MakeFace{outline.Wire()}.Face(), axis}.Shape();
-}
-
-} // namespace
-
-Result<BladeSolids> bladeSolids(const Blades& blades, std::string_view where) {
-    BladeSolids made;
-    const std::vector<TriangleMesh> sheets = bladeSheets(blades, kDeflectionMm);
-    for (const TriangleMesh& sheet : sheets) {
-        const Result<TopoDS_Shape> blade = sewn(sheet, where);
-        if (!blade)
-            return blade.errors();
-        made.blades.push_back(blade.value());
-    }
-    made.hull = hullOf(sheets.front());
-    return made;
 }
 
 } // namespace gapwise

@@ -87,12 +87,17 @@ Result<TopoDS_Shape> bodyOf(const Shape& shape, std::string_view where) {
     return body;
 }
 
-Error givenUp(const Standard_Failure& failure, std::string_view where) {
-    const char* const text = failure.GetMessageString();
-    return {std::string{where},
-            fmt::format("sizes at which the solid builder gives up ({}: {})", failure.DynamicType()->Name(),
-                        text == nullptr ? "" : text),
-            "sizes that make a solid"};
+std::optional<Error> failureIn(const std::function<void()>& work, std::string_view where) {
+    try {
+        work();
+        return std::nullopt;
+    } catch (const Standard_Failure& failure) {
+        const char* const text = failure.GetMessageString();
+        return Error{std::string{where},
+                     fmt::format("sizes at which the solid builder gives up ({}: {})",
+                                 failure.DynamicType()->Name(), text == nullptr ? "" : text),
+                     "sizes that make a solid"};
+    }
 }
 
 } // namespace gapwise

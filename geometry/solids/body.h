@@ -3,8 +3,10 @@
 #include "geometry/base/result.h"
 #include "geometry/shape/shape.h"
 
-#include <Standard_Failure.hxx>
+#include <functional>
+#include <optional>
 #include <string_view>
+#include <utility>
 
 class TopoDS_Shape;
 
@@ -14,17 +16,16 @@ namespace gapwise {
 /// throw what the library throws.
 Result<TopoDS_Shape> bodyOf(const Shape& shape, std::string_view where);
 
-/// What is told when the library throws.
-Error givenUp(const Standard_Failure& failure, std::string_view where);
+/// Runs `work`; an error where the library throws on the way.
+std::optional<Error> failureIn(const std::function<void()>& work, std::string_view where);
 
 /// The result of `make`, or an error where the library throws on the way.
 template <class Make>
 auto guarded(std::string_view where, const Make& make) -> decltype(make()) {
-    try {
-        return make();
-    } catch (const Standard_Failure& failure) {
-        return givenUp(failure, where);
-    }
+    std::optional<decltype(make())> made;
+    if (std::optional<Error> failure = failureIn([&] { made.emplace(make()); }, where))
+        return *failure;
+    return std::move(*made);
 }
 
 } // namespace gapwise

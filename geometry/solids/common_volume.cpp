@@ -173,11 +173,11 @@ Result<Solid> solidOf(const Shape& shape, std::string_view where) {
         auto pieces = std::make_shared<Solid::Pieces>();
         pieces->groups.push_back({std::nullopt, {pieceOf(body.value())}});
         for (const Blades& blades : shape.blades) {
-            const Result<BladeSolids> solids = bladeSolids(blades, where);
+            const Result<std::vector<TopoDS_Shape>> solids = bladeSolids(blades, where);
             if (!solids)
                 return solids.errors();
-            Group group{pieceOf(solids->hull), {}};
-            for (const TopoDS_Shape& blade : solids->blades)
+            Group group{pieceOf(bladeHull(blades)), {}};
+            for (const TopoDS_Shape& blade : solids.value())
                 group.pieces.push_back(pieceOf(blade));
             pieces->groups.push_back(std::move(group));
         }
