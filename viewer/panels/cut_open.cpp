@@ -1,5 +1,7 @@
 #include "viewer/panels/cut_open.h"
 
+#include <algorithm>
+
 namespace gapwise {
 
 namespace {
@@ -44,6 +46,18 @@ std::optional<Wish> turnCutTo(const Job& job, Degrees seen) {
     if (!job.standpoint.section)
         return std::nullopt;
     return withRemoved(job, clockSeenIn(cutViewOf(job), seen));
+}
+
+std::optional<Wish> turnCasings(const Job& job) {
+    const bool any = std::ranges::any_of(job.state.build.seatings, [&](const Seating& seating) {
+        const Part* part = job.frame.part(seating.part);
+        return part && part->casing;
+    });
+    if (!any)
+        return std::nullopt;
+    Standpoint standpoint = job.standpoint;
+    standpoint.casings = !standpoint.casings;
+    return LookAgain{standpoint};
 }
 
 std::string cutWordsOf(const Job& job) {

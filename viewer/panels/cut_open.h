@@ -28,6 +28,9 @@ std::optional<Wish> turnCut(const Job& job, Degrees seenClockwise);
 /// The same to a clock as seen in `cutViewOf`.
 std::optional<Wish> turnCutTo(const Job& job, Degrees seen);
 
+/// Shows the casings, or puts them out of sight; nothing while none is in place.
+std::optional<Wish> turnCasings(const Job& job);
+
 /// `Cut away: the half at 3:00 seen from the compressor side`; empty while the piece is whole.
 std::string cutWordsOf(const Job& job);
 

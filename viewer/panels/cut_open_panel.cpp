@@ -24,9 +24,11 @@ std::optional<Section::Kind> kindOf(const Job& job) {
 class Strip {
 public:
     Strip(const Job& job, const Area& area, const Surface& surface)
-        : job_{job}, left_{area}, surface_{surface}, gap_{surface.px(4.0)} {}
+        : job_{job}, left_{area}, bottom_{area.bottom()}, surface_{surface}, gap_{surface.px(4.0)} {}
 
     std::optional<Wish> drawn() {
+        if (turnCasings(job_)) // room for them is kept at the foot of the strip
+            left_.height -= surface_.target + gap_;
         const double title = surface_.px(34.0);
         const double three = 3.0 * (surface_.target + gap_);
         const double steps = 2.0 * (surface_.target + gap_);
@@ -41,6 +43,7 @@ public:
         }
         if (job_.standpoint.section)
             turning(steps);
+        casings();
         return std::move(wish_);
     }
 
@@ -59,6 +62,17 @@ private:
                     .font = surface_.fonts().small,
                     .second = shown->second}))
             wish_ = cutOpen(job_, nextCut(job_));
+    }
+
+    void casings() {
+        const std::optional<Wish> turned = turnCasings(job_);
+        const Area place{left_.x, bottom_ - surface_.target, left_.width, surface_.target};
+        const bool shown = job_.standpoint.casings;
+        if (turned && button(surface_, place, "casings",
+                             {.chosen = shown,
+                              .font = surface_.fonts().small,
+                              .second = shown ? "shown" : "out of sight"}))
+            wish_ = turned;
     }
 
     void turning(double steps) {
@@ -121,6 +135,7 @@ private:
 
     const Job& job_;
     Area left_;
+    double bottom_;
     const Surface& surface_;
     double gap_;
     std::optional<Wish> wish_{};

@@ -11,12 +11,13 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 26> kKeys{{{"Page Down", "next step done (foot switch)"},
+constexpr std::array<KeyHelp, 27> kKeys{{{"Page Down", "next step done (foot switch)"},
                                          {"Page Up", "last step undone (foot switch)"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
                                          {"c", "cut open: half, quarter, whole"},
                                          {"x  X", "turn the cut 15° on (clockwise), back"},
+                                         {"k", "casings: shown, out of sight"},
                                          {"w  W", "walk round: to the left, right"},
                                          {"r", "turn the piece: half round"},
                                          {"t", "turn the piece: tip sideways"},
@@ -63,6 +64,7 @@ std::optional<Wish> lookKeys(const Job& job, ImWchar letter) {
     case 'c': return cutOpen(job, nextCut(job));
     case 'x': return turnCut(job, kCutStep);
     case 'X': return turnCut(job, -kCutStep);
+    case 'k': return turnCasings(job);
     case 'w':
     case 'W':
         standpoint.kind = LookKind::WhereIStand;

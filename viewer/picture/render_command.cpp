@@ -116,9 +116,11 @@ Result<Image> draw(const Subject& subject, const Meshes& meshes, const RenderPla
     const Frame& frame = subject.sheet.frame;
     const Build& build = subject.sheet.build;
     const Checked checked = checkBuild(frame, build, {});
-    const Scene scene = sceneOf(
-        frame, build, meshes,
-        {.explode = plan.explode, .section = plan.section, .checked = subject.isBuild ? &checked : nullptr});
+    const Scene scene = sceneOf(frame, build, meshes,
+                                {.explode = plan.explode,
+                                 .section = plan.section,
+                                 .casings = plan.casings,
+                                 .checked = subject.isBuild ? &checked : nullptr});
     const auto context = OffscreenContext::make();
     if (!context)
         return context.errors();

@@ -17,6 +17,7 @@ struct RenderRequest {
     std::optional<std::string> from{};      ///< `compressor`, `turbine`, or `AZIMUTH,ELEVATION` in degrees.
     std::optional<std::string> size{};      ///< `1600x900`.
     std::optional<std::string> section{};   ///< `half` or `quarter`.
+    bool casings = false;                   ///< Show the casings too.
     std::optional<std::string> sectionAt{}; ///< The middle of what is taken away: `3:00 compressor`.
 };
 
@@ -26,6 +27,7 @@ struct RenderPlan {
     Look look{};
     PictureSize size{};
     std::optional<Section> section{};
+    bool casings = false;
 };
 
 /// Everything that is wrong with the options at once.

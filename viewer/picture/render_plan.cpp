@@ -123,6 +123,7 @@ Result<RenderPlan> planOf(const RenderRequest& request) {
     RenderPlan plan;
     plan.explode = readOr(request.explode, 0.0, explodeIn, errors);
     plan.section = sectionOf(request, errors);
+    plan.casings = request.casings;
     plan.look = readOr(request.from, usualLook(plan.explode, plan.section), lookIn, errors);
     plan.size = readOr(request.size, PictureSize{}, sizeIn, errors);
     if (request.out.empty())

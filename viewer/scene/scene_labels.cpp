@@ -131,6 +131,14 @@ std::string brokenText(const PartId& part, const Checked& checked) {
     return part.text + ": " + words;
 }
 
+/// Screws that a section of the assembled cartridge does not meet: nobody sees them, and their label would
+/// lead to nothing.
+bool shutInBySection(const Frame& frame, const Scene& scene, const SceneItem& item) {
+    const Part* part = frame.part(item.part);
+    const bool apart = item.pulledMm != 0.0;
+    return scene.section && !apart && part && part->fastener && item.mesh->caps.triangles.empty();
+}
+
 } // namespace
 
 const SceneItem* firstOfItsSet(const Frame& frame, const Scene& scene, const SceneItem& item) {
@@ -164,7 +172,8 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
         else if (item.state == ItemState::NotKnown)
             labels.push_back(
                 {SceneLabel::Kind::NotKnown, item.part.text + ": not known", indexPointOf(item)});
-        else if (wishes.partIds && standsForItsSet(frame, scene, item)) {
+        else if (wishes.partIds && standsForItsSet(frame, scene, item) &&
+                 !shutInBySection(frame, scene, item)) {
             const Vec3 middle = middleOf(item);
             labels.push_back({SceneLabel::Kind::Part, setNameOf(frame, item.part),
                               insteadOf(middle, item).value_or(middle)});

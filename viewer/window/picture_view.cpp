@@ -38,8 +38,8 @@ Checked shownFindings(const Job& job) {
 std::string sceneKeyOf(const PictureOf& wanted, const Stance& stance) {
     const Job& job = wanted.job;
     std::string key = job.frame.id.text + toBuildSheet(shownBuildOf(job), job.frame);
-    key += fmt::format("{} {} {}", wanted.standpoint.pulledApart, job.inHand ? job.inHand->text : "",
-                       stance.onBench);
+    key += fmt::format("{} {} {} {}", wanted.standpoint.pulledApart, job.inHand ? job.inHand->text : "",
+                       stance.onBench, wanted.standpoint.casings);
     if (const auto& section = wanted.standpoint.section)
         key += fmt::format(" {} {}", section->kind == Section::Kind::Half ? "half" : "quarter",
                            section->removed.from(Side::Compressor).value);
@@ -157,6 +157,7 @@ void PictureView::makeScene(const PictureOf& wanted, const Meshes& meshes) {
     const SceneOptions options{.explode = wanted.standpoint.pulledApart,
                                .section = wanted.standpoint.section,
                                .cuts = cuts_.get(),
+                               .casings = wanted.standpoint.casings,
                                .checked = &shown};
     scene_ = sceneOf(wanted.job.frame, shownBuildOf(wanted.job), meshes, options);
     for (SceneItem& item : scene_.items)

@@ -45,6 +45,8 @@ void describeOptions(CLI::App& app, RenderRequest& request, bool& json) {
                    "The middle of what is taken away: 12:00, 6:00, or a clock or degrees with the side\n"
                    "they are seen from, such as \"1:30 turbine\" or \"45deg compressor\"")
         ->type_name("\"CLOCK SIDE\"");
+    app.add_flag("--casings", request.casings,
+                 "Show the casings that are in place too; else they are out of sight");
     app.add_option("--size", request.size, "In pixels, up to 8000x8000; 1600x900 without it")
         ->type_name("WxH");
     app.add_flag("--json", json, "Print JSON instead of text");

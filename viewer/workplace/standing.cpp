@@ -64,7 +64,8 @@ std::string toText(const Standing& standing) {
              {"elevation_deg", at.freeElevation.value},
              {"pulled_apart", at.pulledApart},
              {"zoom", at.zoom},
-             {"section", false}};
+             {"section", false},
+             {"casings", at.casings}};
     for (const auto& [kind, name] : kSections)
         if (at.section && at.section->kind == kind)
             out["section"] = name;
@@ -100,6 +101,7 @@ std::optional<Standing> standingIn(std::string_view text) {
     at.pulledApart = numberIn(*parsed, "pulled_apart", {0.0, 1.0}, 0.0);
     at.zoom = numberIn(*parsed, "zoom", {kLeastZoom, kMostZoom}, 1.0);
     at.section = sectionIn(*parsed);
+    at.casings = parsed->value("casings", json{}) == json(true);
     if (const std::string part = textIn(*parsed, "in_hand"); !part.empty())
         standing.inHand = PartId{part};
     if (const std::string part = textIn(*parsed, "about"); !part.empty())

@@ -32,6 +32,7 @@ struct Standpoint {
     double pulledApart = 0.0;         ///< 0 assembled … 1 wholly pulled apart.
     double zoom = 1.0;                ///< kLeastZoom … kMostZoom.
     std::optional<Section> section{}; ///< How the piece is cut open.
+    bool casings = false; ///< The casings that are in place are shown; else they are out of sight.
 
     bool operator==(const Standpoint&) const = default;
 };

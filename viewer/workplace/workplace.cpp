@@ -160,8 +160,13 @@ public:
     }
 
     void operator()(const Act& wish) const {
-        if (workplace_.job)
-            record(wish.event);
+        if (!workplace_.job || !record(wish.event))
+            return;
+        // Nobody puts on what he does not see.
+        const auto* placed = std::get_if<PartPlaced>(&wish.event);
+        const Part* part = placed ? workplace_.job->frame.part(placed->part) : nullptr;
+        if (part && part->casing)
+            workplace_.job->standpoint.casings = true;
     }
 
     void operator()(const TurnPiece& wish) const {

@@ -91,6 +91,30 @@ TEST(CutOpen, IsDraggedRoundItsRing) {
     EXPECT_EQ(cutFrom(desk, Side::Turbine), 270.0);
 }
 
+TEST(Casings, AreShownAndPutOutOfSightWhereAnyIsInPlace) {
+    for (const Use use : {Use::Show, Use::Bench}) {
+        Desk desk{kUsual};
+        desk.startSheet("alder-72-plate-on", Use::Show);
+        EXPECT_FALSE(desk.has("cut/casings"));
+        desk.startSheet("alder-72-good", use);
+        if (use == Use::Bench)
+            desk.at.act(AttitudeChanged{levelAttitude(Side::Compressor, Degrees{180.0}), true});
+        desk.frames(2);
+        EXPECT_FALSE(desk.job().standpoint.casings);
+        desk.click("cut/casings");
+        EXPECT_TRUE(desk.job().standpoint.casings);
+        desk.type("k");
+        EXPECT_FALSE(desk.job().standpoint.casings);
+    }
+}
+
+TEST(Casings, ComeIntoSightWhenOneIsPutOn) {
+    Desk desk{kUsual};
+    desk.startSheet("alder-72-three-faults", Use::Show);
+    desk.at.place("SHIM");
+    EXPECT_TRUE(desk.job().standpoint.casings);
+}
+
 TEST(CutOpen, SaysItsClockAndTheSide) {
     Desk desk{kUsual};
     desk.start("alder-72", Use::Practise);

@@ -69,4 +69,9 @@ TEST(RenderArguments, HelpSaysWhatASectionMayBe) {
     EXPECT_THAT(outcome->text, HasSubstr("--section-at"));
 }
 
+TEST(RenderArguments, CasingsAreShownWhenAskedFor) {
+    EXPECT_FALSE(requestOf({"alder-72", "--out", "x.png"}).casings);
+    EXPECT_TRUE(requestOf({"alder-72", "--casings", "--out", "x.png"}).casings);
+}
+
 } // namespace gapwise

@@ -14,7 +14,8 @@ Standing usual() {
                            .pulledApart = 0.4,
                            .zoom = 2.5,
                            .section = Section{.kind = Section::Kind::Quarter,
-                                              .removed = Clock::seenFrom(Side::Turbine, Degrees{30.0})}},
+                                              .removed = Clock::seenFrom(Side::Turbine, Degrees{30.0})},
+                           .casings = true},
             .inHand = PartId{"SR-CO"},
             .about = PartId{"HOUSING"}};
 }
