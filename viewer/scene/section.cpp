@@ -28,13 +28,16 @@ Clock fromCompressor(double degrees) {
 
 Section openedToward(const Vec3& toEye, Section::Kind kind) {
     constexpr double kAlongTheShaft = 0.02;
-    constexpr double kUsuallyUp = 0.02; // Between an upper and a lower quarter.
+    constexpr double kAlongThePorts = 0.5; // Less than 30 degrees off their plane.
+    constexpr double kUsuallyUp = 0.02;    // Between an upper and a lower quarter.
     if (std::abs(toEye.x) < kAlongTheShaft && std::abs(toEye.y) < kAlongTheShaft)
         return {.kind = kind, .removed = fromCompressor(kind == Section::Kind::Half ? 90.0 : 45.0)};
     const bool right = toEye.x > -kAlongTheShaft;
+    const bool up = toEye.y > -kUsuallyUp;
+    if (kind == Section::Kind::Half && std::abs(toEye.x) < kAlongThePorts * std::hypot(toEye.x, toEye.y))
+        return {.kind = kind, .removed = fromCompressor(up ? 0.0 : 180.0)};
     if (kind == Section::Kind::Half)
         return {.kind = kind, .removed = fromCompressor(right ? 90.0 : 270.0)};
-    const bool up = toEye.y > -kUsuallyUp;
     return {.kind = kind, .removed = fromCompressor(right ? (up ? 45.0 : 135.0) : (up ? 315.0 : 225.0))};
 }
 

@@ -22,9 +22,9 @@ struct Section {
     }
 };
 
-/// A cut opens toward the eye: the half beyond the plane through inlet and drain, or one of the four quarters
-/// that begin at inlet or drain, whichever the eye looks into. `toEye` points from the piece to the eye;
-/// along the shaft it says nothing, and the usual side is taken.
+/// A cut opens toward the eye: a half through inlet and drain, or square to them where the eye would look
+/// along that plane; of the four quarters that begin at inlet or drain the one that the eye looks into.
+/// `toEye` points from the piece to the eye; along the shaft it says nothing, and the usual side is taken.
 Section openedToward(const Vec3& toEye, Section::Kind kind);
 
 /// A plane in a part's own axes.

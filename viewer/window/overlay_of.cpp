@@ -31,6 +31,8 @@ Arc fromCompressor(const Arc& arc, Side dial) {
     return {wrapped(Degrees{-(arc.start.value + arc.sweep.value)}), arc.sweep};
 }
 
+constexpr double kCutWordsHeight = 24.0; ///< In layout pixels.
+
 class Overlay {
 public:
     Overlay(const Job& job, const PictureView& picture, const Area& area, const PanelFrame& panels,
@@ -60,7 +62,9 @@ private:
             return LabelSize{extent.width, extent.height};
         };
         const PictureSize& size = picture_.size();
-        const PictureArea inside{2.0, 2.0, size.width - 4.0, size.height - 4.0};
+        // The upper edge is where the panels say what is cut away.
+        const double top = job_.standpoint.section ? kCutWordsHeight * panels_.uiScale : 2.0;
+        const PictureArea inside{2.0, top, size.width - 4.0, size.height - 2.0 - top};
         const auto placed = labelsInPlace({picture_.scene(), picture_.camera(), size}, measure,
                                           {.inside = inside, .unit = panels_.uiScale, .moving = moving_});
         for (const LabelInPlace& each : placed)

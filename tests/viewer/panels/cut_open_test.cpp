@@ -45,6 +45,16 @@ TEST(CutOpen, WholeHalfAndQuarterAreOneTouchEach) {
     EXPECT_FALSE(desk.has("cut/↻ 15°"));
 }
 
+// With the drain toward the person the plane through inlet and drain would be seen from its edge.
+TEST(CutOpen, IsNeverSeenFromItsEdge) {
+    Desk desk{kUsual};
+    desk.start("alder-72", Use::Practise);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{180.0}), true});
+    lookAs(desk, LookKind::Beside);
+    desk.click("cut/half");
+    EXPECT_EQ(cutFrom(desk, Side::Compressor), 180.0);
+}
+
 // Beside, a level piece has the turbine on the left: the eye is at 9:00 from the compressor side.
 TEST(CutOpen, OpensTowardTheEye) {
     Desk desk{kUsual};

@@ -1,5 +1,8 @@
 #include "viewer/scene/pick.h"
 
+#include "lathe.h"
+#include "viewer/scene/section_cut.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -37,6 +40,31 @@ TEST(Pick, TheNearerItemIsMetFirst) {
     EXPECT_EQ(picked->item, 0U);
     EXPECT_NEAR(picked->distanceMm, 30.0, 1e-9);
     EXPECT_NEAR(picked->point.z, 20.0, 1e-9);
+}
+
+// What was taken away lets the ray through; the cap behind it is what one sees, and what the ray meets.
+TEST(Pick, WhatIsCutAwayCatchesNoRay) {
+    const auto bar = [](double radius) {
+        return std::make_shared<const DrawnMesh>(
+            DrawnMesh{.body = lathe::turned({{.outerRadius = radius, .zFrom = -5.0, .zTo = 5.0}}, 90)});
+    };
+    Scene scene;
+    const auto sleeve = std::make_shared<const DrawnMesh>(DrawnMesh{
+        .body = lathe::turned({{.boreRadius = 4.0, .outerRadius = 9.0, .zFrom = -5.0, .zTo = 5.0}}, 90)});
+    scene.items.push_back(SceneItem{.part = PartId{"SLEEVE"}, .mesh = sleeve});
+    scene.items.push_back(SceneItem{.part = PartId{"BAR"}, .mesh = bar(3.0)});
+    const Ray atTheBar{{50.0, 1.0, 0.0}, {-1.0, 0.0, 0.0}};
+    const Ray atTheSleeve{{50.0, 6.0, 0.0}, {-1.0, 0.0, 0.0}};
+    EXPECT_EQ(pick(scene, atTheBar)->item, 0U);
+    for (SceneItem& item : scene.items)
+        item.mesh =
+            std::make_shared<const DrawnMesh>(cutMesh(item.mesh->body, inPartAxes(Section{}, item.pose)));
+    const auto picked = pick(scene, atTheBar);
+    ASSERT_TRUE(picked);
+    EXPECT_EQ(picked->item, 1U);
+    EXPECT_NEAR(picked->point.x, 0.0, 1e-9);
+    EXPECT_EQ(pick(scene, atTheSleeve)->item, 0U);
+    EXPECT_NEAR(pick(scene, atTheSleeve)->point.x, 0.0, 1e-9);
 }
 
 TEST(Pick, ARayBesideEverythingMeetsNothing) {

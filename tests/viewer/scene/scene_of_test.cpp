@@ -6,6 +6,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <limits>
 #include <set>
 
 namespace gapwise {
@@ -159,6 +160,42 @@ TEST(Scene, NamesPartsWhenPulledApartOrCut) {
     EXPECT_EQ(labelled(sceneWith(small::build(), {.section = Section{}}), SceneLabel::Kind::Part).size(),
               10U);
     EXPECT_EQ(labelled(sceneWith(small::build(), {.explode = 0.5}), SceneLabel::Kind::Part).size(), 10U);
+}
+
+// A remark stands as near to what is left as it stood to the whole part, and not where its index was.
+TEST(SectionedScene, RemarksAreAnchoredOnWhatIsLeft) {
+    Build build = small::build();
+    small::seatingOf(build, "SNAP").index.reset();
+    const auto awayFromSnap = [](const Scene& scene) {
+        const auto label = std::ranges::find(scene.labels, SceneLabel::Kind::NotKnown, &SceneLabel::kind);
+        const SceneItem& snap = itemOf(scene, "SNAP");
+        double nearest = std::numeric_limits<double>::infinity();
+        for (const TriangleMesh* mesh : {&snap.mesh->body.faces, &snap.mesh->caps})
+            for (const Vec3& p : mesh->positions)
+                nearest = std::min(nearest, length(snap.drawnPose().point(p) - label->anchor));
+        return nearest;
+    };
+    const double whole = awayFromSnap(sceneWith(build));
+    for (const Section::Kind kind : {Section::Kind::Half, Section::Kind::Quarter})
+        for (int degrees = 0; degrees < 360; degrees += 30) {
+            const Section section{kind, Clock::seenFrom(Side::Compressor, Degrees{degrees * 1.0})};
+            EXPECT_LE(awayFromSnap(sceneWith(build, {.section = section})), whole + 0.5) << degrees;
+        }
+}
+
+TEST(SectionedScene, SaysNothingOfAPortThatIsTakenAway) {
+    const auto ports = [](double degrees) {
+        const Section section{Section::Kind::Quarter, Clock::seenFrom(Side::Compressor, Degrees{degrees})};
+        return labelled(sceneWith(small::build(), {.section = section}), SceneLabel::Kind::Port);
+    };
+    EXPECT_EQ(ports(0.0), std::vector<std::string>{"drain"});
+    EXPECT_EQ(ports(180.0), std::vector<std::string>{"inlet"});
+    EXPECT_EQ(ports(90.0), (std::vector<std::string>{"inlet", "drain"}));
+}
+
+TEST(SectionedScene, KeepsThePictureWhereItWas) {
+    const Scene whole = sceneWith(small::build());
+    EXPECT_EQ(sceneWith(small::build(), {.section = Section{}}).points(), whole.points());
 }
 
 TEST(Explosion, ZeroIsExactlyTheAssembledPose) {

@@ -33,6 +33,12 @@ TEST(SectionWords, NameTheClockAndTheSide) {
 TEST(OpenedToward, TakesTheHalfAwayThatHidesThePlaneThroughThePorts) {
     EXPECT_EQ(openedAt({0.9, 0.3, 0.3}, kHalf), 90.0);
     EXPECT_EQ(openedAt({-0.9, 0.3, 0.3}, kHalf), 270.0);
+    EXPECT_EQ(openedAt({-0.6, -0.9, 0.3}, kHalf), 270.0) << "at a slant the ports are worth more";
+}
+
+TEST(OpenedToward, ShowsNoPlaneFromItsEdge) {
+    EXPECT_EQ(openedAt({0.0, -0.98, 0.17}, kHalf), 180.0);
+    EXPECT_EQ(openedAt({0.3, 0.9, 0.17}, kHalf), 0.0);
 }
 
 TEST(OpenedToward, TakesTheQuarterAwayThatTheEyeLooksInto) {
