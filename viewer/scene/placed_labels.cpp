@@ -41,7 +41,7 @@ public:
         std::vector<Wanted> wanted;
         for (const SceneLabel& label : scene_.labels) {
             const bool leftOut = (label.kind == SceneLabel::Kind::End && !endsApart()) ||
-                                 (label.kind == SceneLabel::Kind::Part && moving);
+                                 (label.kind == SceneLabel::Kind::Part && (moving || cutFacesAreEdgeOn()));
             if (leftOut || !inThePicture(label.anchor))
                 continue;
             const LabelSize size = measure(label);
@@ -75,6 +75,9 @@ private:
         constexpr Degrees kAlong{12.0};
         return camera_.camera.offAxis() > kAlong;
     }
+
+    /// Along the shaft a section shows nothing of its parts that an id could be put to.
+    bool cutFacesAreEdgeOn() const { return scene_.section && !endsApart(); }
 
     /// A picture that is held close to one part does not speak of what lies outside it.
     bool inThePicture(const Vec3& anchor) const {

@@ -136,11 +136,13 @@ void stepBack(SceneCamera& lens, const Scene& scene) {
     lens.farMm = distance + beyond + 1.0;
 }
 
-/// Room for the names of the ends left and right, and for inlet and drain above and below.
-FitInto fitInto(const PictureSize& size) {
+/// Room for the names of the ends left and right, and for inlet and drain above and below; above them for the
+/// line that says what is cut away.
+FitInto fitInto(const PictureSize& size, bool cutOpen) {
     const double aside = std::min(0.09 * size.width, 90.0);
     const double above = std::min(0.11 * size.height, 60.0);
-    return {size, {aside, above, size.width - 2.0 * aside, size.height - 2.0 * above}};
+    const double line = cutOpen ? std::min(0.07 * size.height, 36.0) : 0.0;
+    return {size, {aside, above + line, size.width - 2.0 * aside, size.height - 2.0 * above - line}};
 }
 
 } // namespace
@@ -182,7 +184,8 @@ Result<PictureView::Drawn> PictureView::draw(const PictureOf& wanted, const Mesh
             .where = "picture", .found = "nothing to draw", .allowed = "meshes of the frame's parts"};
     scene_.ground = {.axes = stance_.bench, .benchTop = stance_.onBench};
     size_ = wanted.size;
-    camera_ = glide_.framed(fittedCamera(points, stance_.camera, Projection::Parallel, fitInto(size_)));
+    camera_ = glide_.framed(fittedCamera(points, stance_.camera, Projection::Parallel,
+                                         fitInto(size_, wanted.standpoint.section.has_value())));
     camera_.heightMm /= wanted.standpoint.zoom;
     stepBack(camera_, scene_);
     const bool fine = same;

@@ -73,6 +73,15 @@ TEST(PlacedLabels, StraightOntoAnEndNeitherEndIsNamed) {
     EXPECT_TRUE(labelled(labels, "inlet"));
 }
 
+TEST(PlacedLabels, StraightOntoAnEndACutPieceCarriesNoIds) {
+    const Scene scene = sceneOf(small::frame(), small::build(), small::meshes(), {.section = Section{}});
+    EXPECT_TRUE(
+        labelled(placed(scene, {.direction = Camera{{1.0, 0.0, 0.4}, {}, {0.0, 1.0, 0.0}}}), "ROTOR"));
+    const auto straight = placed(scene, {});
+    EXPECT_FALSE(labelled(straight, "ROTOR"));
+    EXPECT_TRUE(labelled(straight, "inlet"));
+}
+
 TEST(PlacedLabels, WhatLiesOutsideThePictureIsNotSpokenOf) {
     const Scene scene = cartridge();
     const Camera beside{{1.0, 0.0, 0.0}, {}, {0.0, 1.0, 0.0}};
