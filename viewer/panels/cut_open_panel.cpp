@@ -71,7 +71,7 @@ private:
         if (turned && button(surface_, place, "casings",
                              {.chosen = shown,
                               .font = surface_.fonts().small,
-                              .second = shown ? "shown" : "out of sight"}))
+                              .second = shown ? "shown" : "hidden"}))
             wish_ = turned;
     }
 
