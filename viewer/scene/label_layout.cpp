@@ -16,6 +16,8 @@ constexpr double kTier = 1.3; ///< From one tier of texts to the next, in height
 constexpr std::array kAsides{0.0, -0.5, 0.5, -1.0, 1.0, -1.6, 1.6, -2.4, 2.4, -3.6, 3.6, -5.0, 5.0};
 constexpr int kTiers = 16;
 constexpr double kPerTangle = 200.0; ///< Cost of a tangle: only where there is no other place.
+/// An `inlet` below the shaft would be read as a drain: worse than two tangles.
+constexpr double kWrongSide = 500.0;
 constexpr double kPerLength = 0.012; ///< Cost of a unit of a leader's length.
 constexpr double kClearance = 4.0;   ///< Between a text and an obstacle, in units.
 
@@ -152,7 +154,7 @@ private:
         if (request.prefers == Prefers::Either)
             cost += choice.above == lastAbove_ ? 0.6 : 0.0; // To and fro, so that neighbours have room.
         else if (choice.above != (request.prefers == Prefers::Above))
-            cost += 30.0;
+            cost += kWrongSide;
         return cost;
     }
 

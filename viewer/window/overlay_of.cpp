@@ -31,8 +31,6 @@ Arc fromCompressor(const Arc& arc, Side dial) {
     return {wrapped(Degrees{-(arc.start.value + arc.sweep.value)}), arc.sweep};
 }
 
-constexpr double kCutWordsHeight = 24.0; ///< In layout pixels.
-
 class Overlay {
 public:
     Overlay(const Job& job, const PictureView& picture, const Area& area, const PanelFrame& panels,
@@ -53,6 +51,11 @@ private:
         const PicturePoint at = picture_.camera().toPicture(point, picture_.size());
         return {area_.x + at.x, area_.y + at.y};
     }
+    double cutWordsHeight() const {
+        constexpr double kLine = 24.0; // Layout pixels.
+        return job_.standpoint.section ? kLine * panels_.uiScale : 0.0;
+    }
+
     PicturePlace placeOf(const Spot& spot) const { return {area_.x + spot.x, area_.y + spot.y}; }
 
     void addLabels() {
@@ -63,7 +66,7 @@ private:
         };
         const PictureSize& size = picture_.size();
         // The upper edge is where the panels say what is cut away.
-        const double top = job_.standpoint.section ? kCutWordsHeight * panels_.uiScale : 2.0;
+        const double top = std::max(2.0, cutWordsHeight());
         const PictureArea inside{2.0, top, size.width - 4.0, size.height - 2.0 - top};
         const auto placed = labelsInPlace({picture_.scene(), picture_.camera(), size}, measure,
                                           {.inside = inside, .unit = panels_.uiScale, .moving = moving_});
@@ -134,7 +137,8 @@ private:
             extentOf(PictureWord::End, nameOfEnd(side), panels_.fonts, panels_.uiScale);
         const double margin = 6.0 * panels_.uiScale;
         addWord(PictureWord::End, nameOfEnd(side),
-                {area_.x + margin + extent.width / 2.0, area_.y + margin + extent.height / 2.0});
+                {area_.x + margin + extent.width / 2.0,
+                 area_.y + margin + cutWordsHeight() + extent.height / 2.0});
         if (!seatingInHand(job_))
             addLines(ringDialOf({.ringRadiusMm = kCircleShare * widest(), .seenFrom = side}));
     }

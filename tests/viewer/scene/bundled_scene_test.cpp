@@ -5,6 +5,7 @@
 #include "models/frame/read_frame.h"
 #include "viewer/scene/assembled_build.h"
 #include "viewer/scene/explosion.h"
+#include "viewer/scene/placed_labels.h"
 #include "viewer/scene/read_meshes.h"
 
 #include <gtest/gtest.h>
@@ -148,6 +149,31 @@ TEST_P(BundledScene, FourQuartersTakeTheHousingAway) {
         for (const double next : {0.0, 90.0, 180.0, 270.0})
             left += volumeLeft(Section::Kind::Quarter, degrees + next);
         EXPECT_NEAR(left / whole, 3.0, 1e-6) << degrees;
+    }
+}
+
+// Twenty ids want a place in a section; still `inlet` is written above its port and `drain` below.
+TEST_P(BundledScene, PortsOfASectionAreNamedOnTheirOwnSide) {
+    const Scene shown = scene({.section = Section{}});
+    for (const int width : {1366, 1600, 1920, 3840}) {
+        const PictureSize size{width, width * 9 / 16};
+        const double unit = width / 1600.0;
+        const PictureArea room{40.0 * unit, 80.0 * unit, 1520.0 * unit, 760.0 * unit};
+        const SceneCamera camera = fittedCamera(shown.points(), Look{Degrees{165.0}, Degrees{9.0}},
+                                                Projection::Parallel, {size, room});
+        const auto labels = labelsInPlace(
+            {shown, camera, size},
+            [&](const SceneLabel& label) {
+                return LabelSize{9.0 * unit * static_cast<double>(label.text.size()), 20.0 * unit};
+            },
+            {.inside = room, .unit = unit});
+        const auto boxOf = [&](const char* text) {
+            return std::ranges::find_if(labels, [&](const LabelInPlace& l) { return l.label->text == text; });
+        };
+        ASSERT_NE(boxOf("inlet"), labels.end());
+        ASSERT_NE(boxOf("drain"), labels.end());
+        EXPECT_LT(boxOf("inlet")->box.bottom(), camera.toPicture(boxOf("inlet")->label->anchor, size).y);
+        EXPECT_GT(boxOf("drain")->box.top, camera.toPicture(boxOf("drain")->label->anchor, size).y);
     }
 }
 
