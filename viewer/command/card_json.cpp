@@ -5,6 +5,7 @@
 #include "models/check/severity.h"
 #include "models/frame/names.h"
 #include "models/frame/notice.h"
+#include "viewer/command/json_lists.h"
 
 #include <nlohmann/json.hpp>
 
@@ -17,19 +18,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 constexpr std::array kSides{Side::Compressor, Side::Turbine};
-
-template <class Things, class Make>
-Json arrayOf(const Things& things, const Make& make) {
-    Json list = Json::array();
-    for (const auto& thing : things)
-        list.push_back(make(thing));
-    return list;
-}
-
-template <class Ids>
-Json idsOf(const Ids& ids) {
-    return arrayOf(ids, [](const auto& id) { return id.text; });
-}
 
 Json orNull(const std::string& text) {
     return text.empty() ? Json(nullptr) : Json(text);

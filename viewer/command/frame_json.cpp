@@ -2,6 +2,7 @@
 
 #include "models/frame/names.h"
 #include "viewer/command/frame_text.h"
+#include "viewer/command/json_lists.h"
 
 #include <nlohmann/json.hpp>
 
@@ -12,19 +13,6 @@ namespace gapwise {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-template <class Things, class Make>
-Json arrayOf(const Things& things, const Make& make) {
-    Json list = Json::array();
-    for (const auto& thing : things)
-        list.push_back(make(thing));
-    return list;
-}
-
-template <class Ids>
-Json idsOf(const Ids& ids) {
-    return arrayOf(ids, [](const auto& id) { return id.text; });
-}
 
 Json clockFrom(const Clock& clock, Side side) {
     return {{"clock_deg", clock.from(side).value}, {"seen_from", nameOf(side)}};
