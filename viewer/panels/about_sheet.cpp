@@ -73,16 +73,19 @@ Places placesIn(const Area& area, const Surface& surface) {
 
 void drawTitle(const PartCard& card, const Area& area, const Surface& surface) {
     const Fonts& fonts = surface.fonts();
+    const bool isSet = card.setName != card.id.text;
+    const std::string& name = isSet ? card.typeName : card.name;
     const double half = area.height / 2.0;
-    writeLine({area.x, area.y, area.width, half}, card.setName, {fonts.title, palette::kAccent});
     const double left = area.x + static_cast<double>(sizeOf(fonts.title, card.setName).x) + surface.px(12.0);
-    const double room = area.right() - left;
-    const bool beside = static_cast<double>(sizeOf(fonts.title, card.name).x) <= room;
+    const bool beside = left + static_cast<double>(sizeOf(fonts.title, name).x) <= area.right();
+    writeLine({area.x, area.y, area.width, half}, card.setName, {fonts.title, palette::kAccent});
+    const Area below{area.x, area.y + half, area.width, half};
     if (beside)
-        writeLine({left, area.y, room, half}, card.name, {fonts.title});
-    const std::string below = beside ? card.typeName : card.name;
-    writeLine({area.x, area.y + half, area.width, half}, below == card.name && beside ? "" : below,
-              {beside ? fonts.body : fonts.strong, beside ? palette::kSoftInk : palette::kInk});
+        writeLine({left, area.y, area.right() - left, half}, name, {fonts.title});
+    else
+        writeLine(below, name, {fonts.strong});
+    if (beside && !isSet && card.typeName != card.name)
+        writeLine(below, card.typeName, {fonts.body, palette::kSoftInk});
 }
 
 /// Leaf through the parts, and away with it.
@@ -146,14 +149,14 @@ struct Written {
 
 /// Large for whoever reads from farther off, and wherever one page holds it.
 Written writtenOn(const Job& job, const PartCard& card, const Area& text, const Surface& surface) {
-    const std::vector<SheetGroup> groups = sheetGroupsOf(job, card);
+    const SheetText words = sheetTextOf(job, card);
     const Area column = columnIn(text, 0, surface);
     Written large{.paper = {surface, true}};
-    large.columns = columnsOf(groups, column, large.paper);
+    large.columns = columnsOf(words, column, large.paper);
     if (job.use != Use::Practise || large.pages() == 1)
         return large;
     Written usual{.paper = {surface, false}};
-    usual.columns = columnsOf(groups, column, usual.paper);
+    usual.columns = columnsOf(words, column, usual.paper);
     return usual;
 }
 

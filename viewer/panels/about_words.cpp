@@ -137,9 +137,9 @@ void addMeasurements(Sheet& sheet, const PartCard& card) {
     sheet.heading("Measured");
     for (const CardMeasurement& each : card.measurements) {
         sheet.begin();
-        sheet.add(Kind::Strong, fmt::format("{} {}", each.id.text, each.name));
+        sheet.add(Kind::Strong, capital(each.name));
         sheet.add(Kind::Body, capital(each.where));
-        sheet.add(Kind::Small, "at " + wordsOf(each.step));
+        sheet.add(Kind::Small, fmt::format("{} · at {}", each.id.text, wordsOf(each.step)));
     }
     sheet.heading({});
 }
@@ -223,9 +223,10 @@ FromHere fromHereOf(const Job& job, const PartCard& card) {
     return here;
 }
 
-std::vector<SheetGroup> sheetGroupsOf(const Job& job, const PartCard& card) {
+SheetText sheetTextOf(const Job& job, const PartCard& card) {
+    Sheet cautions;
+    addCautions(cautions, card);
     Sheet sheet;
-    addCautions(sheet, card);
     addIdentity(sheet, card);
     addDemands(sheet, job, card);
     addLastLook(sheet, card);
@@ -233,7 +234,7 @@ std::vector<SheetGroup> sheetGroupsOf(const Job& job, const PartCard& card) {
     addMeasurements(sheet, card);
     addFasteners(sheet, card);
     addWithoutRule(sheet, card);
-    return sheet.take();
+    return {.groups = sheet.take(), .beside = cautions.take()};
 }
 
 } // namespace gapwise

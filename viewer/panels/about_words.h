@@ -32,7 +32,7 @@ struct FromHere {
 };
 FromHere fromHereOf(const Job& job, const PartCard& card);
 
-/// Cautions first, then what it is, how it must sit, and what goes with it.
-std::vector<SheetGroup> sheetGroupsOf(const Job& job, const PartCard& card);
+/// What it is, how it must sit, and what goes with it; beside it the cautions.
+SheetText sheetTextOf(const Job& job, const PartCard& card);
 
 } // namespace gapwise

@@ -78,21 +78,33 @@ std::string unbroken(std::string words) {
 
 class Flow {
 public:
-    Flow(const Area& size, const SheetPaper& paper) : size_{size}, paper_{paper}, columns_(1) {}
+    Flow(const Area& size, const SheetPaper& paper, const std::vector<SheetGroup>& beside)
+        : size_{size}, paper_{paper}, beside_{beside}, columns_(1) {}
 
     void add(const SheetGroup& group) {
         const std::vector<SheetLine> lines = linesOf(group);
-        double whole = 0.0;
-        for (const SheetLine& line : lines)
-            whole += line.height + spaceOf(line, columns_.back().empty() && &line == &lines.front());
-        if (whole > left() && !columns_.back().empty() && (whole <= size_.height || left() < fewLines()))
-            beginColumn();
+        // Twice: the column that is begun may be full of what stands beside.
+        for (int i = 0; i < 2; ++i)
+            if (const double whole = heightOf(lines);
+                whole > left() && !columns_.back().empty() && (whole <= size_.height || left() < fewLines()))
+                beginColumn();
         for (const SheetLine& line : lines)
             place(line);
     }
-    std::vector<SheetColumn> take() { return std::move(columns_); }
+    std::vector<SheetColumn> take() {
+        if (columns_.size() == 1 && !beside_.empty())
+            beginColumn();
+        return std::move(columns_);
+    }
 
 private:
+    double heightOf(const std::vector<SheetLine>& lines) const {
+        double whole = 0.0;
+        for (const SheetLine& line : lines)
+            whole += line.height + spaceOf(line, columns_.back().empty() && &line == &lines.front());
+        return whole;
+    }
+
     double fewLines() const { return 4.0 * lineHeightOf(typeOf(Kind::Body, paper_).font); }
     double left() const { return size_.height + 1.0 - used_; }
 
@@ -120,6 +132,9 @@ private:
     void beginColumn() {
         columns_.emplace_back();
         used_ = 0.0;
+        if (columns_.size() == 2)
+            for (const SheetGroup& group : beside_)
+                add(group);
     }
 
     void place(SheetLine line) {
@@ -135,6 +150,7 @@ private:
 
     Area size_;
     const SheetPaper& paper_;
+    const std::vector<SheetGroup>& beside_;
     std::vector<SheetColumn> columns_;
     double used_ = 0.0;
 };
@@ -181,10 +197,9 @@ void drawScale(int severity, const Area& row, const Surface& surface) {
 
 } // namespace
 
-std::vector<SheetColumn> columnsOf(const std::vector<SheetGroup>& groups, const Area& size,
-                                   const SheetPaper& paper) {
-    Flow flow{size, paper};
-    for (const SheetGroup& group : groups)
+std::vector<SheetColumn> columnsOf(const SheetText& text, const Area& size, const SheetPaper& paper) {
+    Flow flow{size, paper, text.beside};
+    for (const SheetGroup& group : text.groups)
         flow.add(group);
     return flow.take();
 }

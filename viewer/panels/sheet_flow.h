@@ -46,9 +46,14 @@ struct SheetPaper {
     bool large = false; ///< To be read from a little farther off.
 };
 
-/// The groups in columns of `size`'s width and height, one after the other.
-std::vector<SheetColumn> columnsOf(const std::vector<SheetGroup>& groups, const Area& size,
-                                   const SheetPaper& paper);
+/// What a sheet says.
+struct SheetText {
+    std::vector<SheetGroup> groups{};
+    std::vector<SheetGroup> beside{}; ///< At the top of the second column, whatever goes on below it.
+};
+
+/// The text in columns of `size`'s width and height, one after the other.
+std::vector<SheetColumn> columnsOf(const SheetText& text, const Area& size, const SheetPaper& paper);
 
 void drawColumn(const SheetColumn& column, const Area& area, const SheetPaper& paper);
 

@@ -8,6 +8,7 @@
 #include "viewer/picture/png_file.h"
 #include "viewer/render/offscreen.h"
 #include "viewer/scene/assembled_build.h"
+#include "viewer/scene/part_alone.h"
 #include "viewer/scene/read_meshes.h"
 
 #include <fmt/format.h>
@@ -93,6 +94,8 @@ std::string captionOf(const Subject& subject, const RenderRequest& request, cons
                                                  : std::filesystem::path{request.source}.filename().string());
     else
         caption += " · as the rules want it";
+    if (const Part* part = plan.alone ? frame.part(*plan.alone) : nullptr)
+        caption += fmt::format(" · {}, {}, alone", part->id.text, part->name);
     return caption + sentenceOf(plan);
 }
 
@@ -111,16 +114,36 @@ std::string reportOf(const Frame& frame, const RenderRequest& request, const Ren
                        plan.size.height, notice.empty() ? "" : notice + "\n");
 }
 
+/// Why the part that is wanted alone cannot be: the frame has none such, or it is in no seat.
+Errors refusalOf(const Subject& subject, const RenderPlan& plan) {
+    const Frame& frame = subject.sheet.frame;
+    if (!plan.alone)
+        return {};
+    std::string parts;
+    for (const Part& part : frame.parts)
+        if (part.id == frame.housing || subject.sheet.build.of(part.id))
+            parts += (parts.empty() ? "" : ", ") + part.id.text;
+    if (frame.part(*plan.alone) && (*plan.alone == frame.housing || subject.sheet.build.of(*plan.alone)))
+        return {};
+    return {{.where = "--alone",
+             .found = fmt::format("\"{}\"", plan.alone->text),
+             .allowed = fmt::format("a part that is in its place: {}", parts)}};
+}
+
+Scene sceneFor(const Subject& subject, const Meshes& meshes, const RenderPlan& plan) {
+    const Checked checked = checkBuild(subject.sheet.frame, subject.sheet.build, {});
+    const Scene scene = sceneOf(subject.sheet.frame, subject.sheet.build, meshes,
+                                {.explode = plan.explode,
+                                 .section = plan.section,
+                                 .casings = plan.casings || plan.alone,
+                                 .checked = subject.isBuild ? &checked : nullptr});
+    return plan.alone ? aloneIn(scene, *plan.alone) : scene;
+}
+
 Result<Image> draw(const Subject& subject, const Meshes& meshes, const RenderPlan& plan,
                    const std::string& caption) {
     const Frame& frame = subject.sheet.frame;
-    const Build& build = subject.sheet.build;
-    const Checked checked = checkBuild(frame, build, {});
-    const Scene scene = sceneOf(frame, build, meshes,
-                                {.explode = plan.explode,
-                                 .section = plan.section,
-                                 .casings = plan.casings,
-                                 .checked = subject.isBuild ? &checked : nullptr});
+    const Scene scene = sceneFor(subject, meshes, plan);
     const auto context = OffscreenContext::make();
     if (!context)
         return context.errors();
@@ -144,6 +167,8 @@ Outcome renderCommand(const RenderRequest& request, Format format, const std::fi
     const auto subject = readSubject(*data, request.source);
     if (!subject)
         return failed(ExitStatus::BadInput, subject.errors());
+    if (const Errors refused = refusalOf(*subject, *plan); !refused.empty())
+        return misused("gapwise render", refused);
     const auto meshes = readMeshes(*data, subject->sheet.frame);
     if (!meshes)
         return failed(ExitStatus::BadInput, meshes.errors());

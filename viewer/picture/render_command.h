@@ -19,6 +19,7 @@ struct RenderRequest {
     std::optional<std::string> section{};   ///< `half` or `quarter`.
     bool casings = false;                   ///< Show the casings too.
     std::optional<std::string> sectionAt{}; ///< The middle of what is taken away: `3:00 compressor`.
+    std::optional<std::string> alone{};     ///< The part that is shown by itself.
 };
 
 /// A request that is understood.
@@ -28,6 +29,7 @@ struct RenderPlan {
     PictureSize size{};
     std::optional<Section> section{};
     bool casings = false;
+    std::optional<PartId> alone{};
 };
 
 /// Everything that is wrong with the options at once.

@@ -126,6 +126,8 @@ Result<RenderPlan> planOf(const RenderRequest& request) {
     plan.casings = request.casings;
     plan.look = readOr(request.from, usualLook(plan.explode, plan.section), lookIn, errors);
     plan.size = readOr(request.size, PictureSize{}, sizeIn, errors);
+    if (request.alone)
+        plan.alone = PartId{*request.alone};
     if (request.out.empty())
         errors.push_back(refused("--out", request.out, "the file to write, such as cartridge.png"));
     if (!errors.empty())

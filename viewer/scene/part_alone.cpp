@@ -19,7 +19,7 @@ Scene partAlone(const Frame& frame, const PartId& part, const Meshes& meshes, Al
     const auto mesh = known ? meshes.find(known->type) : meshes.end();
     if (mesh == meshes.end())
         return {};
-    Scene alone = aloneIn(sceneOf(frame, assembledBuild(frame), meshes, {}), part);
+    Scene alone = aloneIn(sceneOf(frame, assembledBuild(frame), meshes, {.casings = true}), part);
     alone.labels.clear();
     for (SceneItem& item : alone.items) {
         if (as == AloneAs::ItIsMade)

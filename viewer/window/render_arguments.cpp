@@ -47,6 +47,7 @@ void describeOptions(CLI::App& app, RenderRequest& request, bool& json) {
         ->type_name("\"CLOCK SIDE\"");
     app.add_flag("--casings", request.casings,
                  "Show the casings that are in place too; else they are out of sight");
+    app.add_option("--alone", request.alone, "Only this part, where it sits")->type_name("PART");
     app.add_option("--size", request.size, "In pixels, up to 8000x8000; 1600x900 without it")
         ->type_name("WxH");
     app.add_flag("--json", json, "Print JSON instead of text");

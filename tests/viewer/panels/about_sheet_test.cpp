@@ -23,9 +23,11 @@ using ::testing::Not;
 std::string told(const Desk& desk) {
     const PartCard card = partCardOf(desk.job().frame, desk.job().about->part);
     std::string words = fromHereOf(desk.job(), card).words;
-    for (const SheetGroup& group : sheetGroupsOf(desk.job(), card))
-        for (const SheetParagraph& paragraph : group.paragraphs)
-            words += "\n" + paragraph.words;
+    const SheetText text = sheetTextOf(desk.job(), card);
+    for (const auto& groups : {text.groups, text.beside})
+        for (const SheetGroup& group : groups)
+            for (const SheetParagraph& paragraph : group.paragraphs)
+                words += "\n" + paragraph.words;
     return words;
 }
 
@@ -209,6 +211,20 @@ TEST(AboutSheet, InPracticeItIsToldOnceItWasSet) {
     EXPECT_TRUE(picturesTell(desk));
 }
 
+TEST(AboutSheet, CautionsStandOnTheFirstPageBesideWhatItIs) {
+    Desk desk;
+    desk.start("birch-150", Use::Show);
+    const PartCard card = partCardOf(desk.job().frame, desk.job().frame.rotor);
+    ASSERT_FALSE(card.cautions.empty());
+    const Surface surface{.frame = desk.panels};
+    const std::vector<SheetColumn> columns =
+        columnsOf(sheetTextOf(desk.job(), card), {0.0, 0.0, 437.0, 540.0}, {surface, true});
+    ASSERT_GE(columns.size(), 2U);
+    EXPECT_EQ(columns[0].front().paragraph.words, "What it is");
+    EXPECT_EQ(columns[1].front().paragraph.kind, SheetParagraph::Kind::Signal);
+    EXPECT_EQ(columns[1].front().paragraph.words, "DANGER") << "the gravest first";
+}
+
 TEST(AboutSheet, SaysWhatMustBeSeenFromWhereOneStands) {
     Desk desk;
     desk.start("alder-72", Use::Show);
@@ -283,7 +299,7 @@ TEST(AboutSheet, EveryPartOfEveryFrameIsWhole) {
                 const PartCard card = partCardOf(desk.job().frame, part.id);
                 const Surface surface{.frame = desk.panels};
                 for (const SheetColumn& column :
-                     columnsOf(sheetGroupsOf(desk.job(), card), text, {surface, true}))
+                     columnsOf(sheetTextOf(desk.job(), card), text, {surface, true}))
                     for (const SheetLine& line : column)
                         EXPECT_LE(line.y + line.height, text.height + 1.5) << part.id.text;
             }

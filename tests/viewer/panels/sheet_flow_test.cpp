@@ -60,7 +60,8 @@ TEST(SheetFlow, NoWordIsLeftOutAndNoneStandsOutsideItsColumn) {
     const Surface surface{.frame = desk.panels};
     for (const bool large : {false, true})
         for (const Area& size : {Area{0.0, 0.0, 240.0, 90.0}, Area{0.0, 0.0, 437.0, 500.0}}) {
-            const std::vector<SheetColumn> columns = columnsOf(groups(), size, {surface, large});
+            const std::vector<SheetColumn> columns =
+                columnsOf(SheetText{groups(), {}}, size, {surface, large});
             EXPECT_EQ(wordsOf(columns), wordsOf(groups()));
             for (const SheetColumn& column : columns)
                 for (const SheetLine& line : column)
@@ -71,7 +72,8 @@ TEST(SheetFlow, NoWordIsLeftOutAndNoneStandsOutsideItsColumn) {
 TEST(SheetFlow, LinesOfAColumnDoNotLieOverEachOther) {
     Desk desk;
     const Surface surface{.frame = desk.panels};
-    for (const SheetColumn& column : columnsOf(groups(), {0.0, 0.0, 300.0, 400.0}, {surface, false}))
+    for (const SheetColumn& column :
+         columnsOf(SheetText{groups(), {}}, {0.0, 0.0, 300.0, 400.0}, {surface, false}))
         for (std::size_t i = 1; i < column.size(); ++i)
             EXPECT_GE(column[i].y, column[i - 1].y + column[i - 1].height - 0.01);
 }
@@ -79,7 +81,8 @@ TEST(SheetFlow, LinesOfAColumnDoNotLieOverEachOther) {
 TEST(SheetFlow, AGroupThatFitsAColumnStaysInOne) {
     Desk desk;
     const Surface surface{.frame = desk.panels};
-    const std::vector<SheetColumn> columns = columnsOf(groups(), {0.0, 0.0, 437.0, 420.0}, {surface, false});
+    const std::vector<SheetColumn> columns =
+        columnsOf(SheetText{groups(), {}}, {0.0, 0.0, 437.0, 420.0}, {surface, false});
     ASSERT_GT(columns.size(), 1U);
     for (const SheetColumn& column : columns)
         EXPECT_EQ(column.front().paragraph.kind, Kind::Heading);
@@ -88,15 +91,28 @@ TEST(SheetFlow, AGroupThatFitsAColumnStaysInOne) {
 TEST(SheetFlow, NothingAtAllIsOneEmptyColumn) {
     Desk desk;
     const std::vector<SheetColumn> columns =
-        columnsOf({}, {0.0, 0.0, 300.0, 300.0}, {Surface{.frame = desk.panels}, false});
+        columnsOf(SheetText{}, {0.0, 0.0, 300.0, 300.0}, {Surface{.frame = desk.panels}, false});
     ASSERT_EQ(columns.size(), 1U);
     EXPECT_TRUE(columns.front().empty());
+}
+
+TEST(SheetFlow, WhatStandsBesideBeginsTheSecondColumn) {
+    Desk desk;
+    const Surface surface{.frame = desk.panels};
+    const SheetGroup beside{{{.kind = Kind::Signal, .words = "DANGER"}}};
+    const Area size{0.0, 0.0, 437.0, 420.0};
+    const std::vector<SheetColumn> many = columnsOf({groups(), {beside}}, size, {surface, false});
+    ASSERT_GT(many.size(), 1U);
+    EXPECT_EQ(many[1].front().paragraph.words, "DANGER");
+    EXPECT_GT(many[1].size(), 1U) << "the text goes on below it";
+    const std::vector<SheetColumn> few = columnsOf({{beside}, {beside}}, size, {surface, false});
+    EXPECT_EQ(few.size(), 2U) << "even where one column would hold the text";
 }
 
 TEST(SheetFlow, ANumberIsNotTornFromItsSignOrAtItsPoint) {
     Desk desk;
     const Surface surface{.frame = desk.panels};
-    const std::vector<SheetGroup> text{{{{.words = "the notch at 6:00 from both sides ± 0.5° of 12.75°"}}}};
+    const SheetText text{.groups = {{{{.words = "the notch at 6:00 from both sides ± 0.5° of 12.75°"}}}}};
     for (double width = 60.0; width < 400.0; width += 7.0)
         for (const SheetColumn& column : columnsOf(text, {0.0, 0.0, width, 900.0}, {surface, false}))
             for (const SheetLine& line : column) {

@@ -55,6 +55,26 @@ TEST(RenderProgram, DrawsAFrameByItsId) {
     EXPECT_EQ(ended.err, "");
 }
 
+TEST(RenderProgram, DrawsOnePartAlone) {
+    const test::ScratchFolder folder;
+    const std::string out = folder.path("a.png");
+    for (const char* part : {"SR-CO", "HOUSING", "COVER"})
+        EXPECT_EQ(render({"alder-72", "--alone", part, "--out", out, "--size", "320x320"}).status, 0) << part;
+    EXPECT_EQ(pngSize(out), (std::pair{320U, 320U}));
+}
+
+TEST(RenderProgram, RefusesAPartThatIsNotInItsPlace) {
+    const test::ScratchFolder folder;
+    const auto unknown = render({"alder-72", "--alone", "SR-XX", "--out", folder.path("a.png")});
+    EXPECT_EQ(unknown.status, 2);
+    EXPECT_THAT(unknown.err,
+                HasSubstr("--alone: found \"SR-XX\"; allowed: a part that is in its place: HOUSING"));
+    const auto tray = render(
+        {kBuilds + "birch-150-half-a-turn.build.json", "--alone", "PLATE", "--out", folder.path("a.png")});
+    EXPECT_EQ(tray.status, 2) << "it is on the tray";
+    EXPECT_TRUE(nothingIn(folder));
+}
+
 TEST(RenderProgram, DrawsABuildFromAFileAndFromStandardInput) {
     const test::ScratchFolder folder;
     const std::string sheet = kBuilds + "birch-150-half-a-turn.build.json";
