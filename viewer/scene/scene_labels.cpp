@@ -106,23 +106,25 @@ bool standsForItsSet(const Frame& frame, const Scene& scene, const SceneItem& it
 }
 
 /// What is wrong with a part, in one word of its rule's kind.
-std::string_view wordFor(const Rule& rule) {
+std::string_view wordFor(const Frame& frame, const Rule& rule) {
     const std::string_view kind = kindOf(rule);
     if (kind == "face")
         return "face";
     if (kind == "seat" || kind == "joint")
         return "wrong part";
-    if (kind == "mark" || kind == "match_marks")
-        return "mark";
+    if (kind == "match_marks")
+        return "match mark";
+    if (const PartType* type = frame.typeOf(partsOf(rule).front()); type && kind == "mark")
+        return wordOf(type->index);
     return kind == "engaged" ? "not engaged" : "gap";
 }
 
 /// `SR-CO: gap, face`: each broken rule's word once.
-std::string brokenText(const PartId& part, const Checked& checked) {
+std::string brokenText(const Frame& frame, const PartId& part, const Checked& checked) {
     std::string words;
     for (const Finding& finding : checked.findings) {
         const Verdict& verdict = finding.verdict;
-        const std::string word{wordFor(*verdict.rule)};
+        const std::string word{wordFor(frame, *verdict.rule)};
         if (verdict.state != RuleState::Broken || words.find(word) != std::string::npos ||
             std::ranges::find(verdict.parts, part) == verdict.parts.end())
             continue;
@@ -167,8 +169,8 @@ std::vector<SceneLabel> labelsOf(const Frame& frame, const Scene& scene, const L
     }
     for (const SceneItem& item : scene.items) {
         if (item.state == ItemState::Broken && wishes.checked)
-            labels.push_back(
-                {SceneLabel::Kind::Broken, brokenText(item.part, *wishes.checked), indexPointOf(item)});
+            labels.push_back({SceneLabel::Kind::Broken, brokenText(frame, item.part, *wishes.checked),
+                              indexPointOf(item)});
         else if (item.state == ItemState::NotKnown)
             labels.push_back(
                 {SceneLabel::Kind::NotKnown, item.part.text + ": not known", indexPointOf(item)});

@@ -8,6 +8,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
+#include <iterator>
+#include <numeric>
 #include <random>
 
 namespace gapwise {
@@ -73,10 +76,56 @@ bool isBroken(const Checked* checked, const PartId& part) {
            });
 }
 
-/// Neighbours are hatched the other way, parts of a kind of neighbourhood more densely.
-Hatch hatchOf(std::size_t place) {
-    constexpr std::array<double, 3> kSpacings{1.0, 0.7, 1.35};
-    return {.angle = Degrees{place % 2 == 0 ? 45.0 : 135.0}, .spacing = kSpacings[place % kSpacings.size()]};
+/// What a part covers when it is assembled, turned about the shaft.
+struct Cover {
+    Span radius{1e300, 0.0};
+    Span z{1e300, -1e300};
+};
+
+Cover sweptBy(const SceneItem& item) {
+    Cover cover;
+    for (const Vec3& own : item.uncut().body.faces.positions) {
+        const Vec3 p = item.pose.point(own);
+        const double r = std::hypot(p.x, p.y);
+        cover.radius = {std::min(cover.radius.from, r), std::max(cover.radius.to, r)};
+        cover.z = {std::min(cover.z.from, p.z), std::max(cover.z.to, p.z)};
+    }
+    return cover;
+}
+
+bool areNeighbours(const Cover& a, const Cover& b) {
+    constexpr double kNearMm = 1.0;
+    const auto meet = [](const Span& s, const Span& t) {
+        return s.from <= t.to + kNearMm && t.from <= s.to + kNearMm;
+    };
+    return meet(a.radius, b.radius) && meet(a.z, b.z);
+}
+
+/// Neighbours are hatched the other way; where a part has neighbours of either kind, more or less densely.
+/// The largest part is hatched first.
+void hatch(Scene& scene) {
+    constexpr std::array<Hatch, 6> kHatches{Hatch{Degrees{45.0}, 1.0},  Hatch{Degrees{135.0}, 1.0},
+                                            Hatch{Degrees{45.0}, 0.7},  Hatch{Degrees{135.0}, 0.7},
+                                            Hatch{Degrees{45.0}, 1.35}, Hatch{Degrees{135.0}, 1.35}};
+    std::vector<Cover> covers;
+    std::vector<std::size_t> order(scene.items.size());
+    std::ranges::transform(scene.items, std::back_inserter(covers), sweptBy);
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::ranges::stable_sort(order, std::greater{},
+                             [&](std::size_t i) { return covers[i].radius.to * covers[i].z.length(); });
+    std::vector<std::optional<std::size_t>> chosen(scene.items.size());
+    for (const std::size_t own : order) {
+        std::array<double, kHatches.size()> likeness{};
+        for (std::size_t kind = 0; kind < kHatches.size(); ++kind)
+            for (std::size_t other = 0; other < covers.size(); ++other)
+                if (chosen[other] && areNeighbours(covers[own], covers[other])) {
+                    likeness[kind] += *chosen[other] == kind ? 3.0 : 0.0;
+                    likeness[kind] += kHatches[*chosen[other]].angle.value == kHatches[kind].angle.value;
+                }
+        const auto least = std::ranges::min_element(likeness) - likeness.begin();
+        chosen[own] = static_cast<std::size_t>(least);
+        scene.items[own].hatch = kHatches[*chosen[own]];
+    }
 }
 
 void addItem(Scene& scene, SceneItem item, const Frame& frame, const Meshes& meshes) {
@@ -86,7 +135,6 @@ void addItem(Scene& scene, SceneItem item, const Frame& frame, const Meshes& mes
         return;
     item.mesh = mesh->second;
     item.tint = tintOf(type->tint);
-    item.hatch = hatchOf(scene.items.size());
     scene.items.push_back(std::move(item));
 }
 
@@ -161,6 +209,7 @@ void pullApart(Scene& scene, const Frame& frame, double explode) {
 }
 
 void cutItems(Scene& scene, const Section& section, SectionCuts& cuts) {
+    hatch(scene);
     scene.section = true;
     for (SceneItem& item : scene.items) {
         item.whole = item.mesh;

@@ -134,6 +134,17 @@ TEST_P(BundledScene, EveryPartThatTheSectionMeetsGetsACutFace) {
     EXPECT_TRUE(uncut.empty()) << *uncut.begin();
 }
 
+TEST_P(BundledScene, WhatTouchesIsHatchedUnlike) {
+    const Scene shown = scene({.section = Section{}});
+    for (const auto& [a, b] :
+         {std::pair{"WHEEL", "PLATE"}, std::pair{"PLATE", "HOUSING"}, std::pair{"ROTOR", "WHEEL"},
+          std::pair{"ROTOR", "COLLAR-A"}, std::pair{"COLLAR-A", "THRUST"}, std::pair{"THRUST", "RETAINER"}}) {
+        const Hatch& one = shown.item(PartId{a})->hatch;
+        const Hatch& other = shown.item(PartId{b})->hatch;
+        EXPECT_TRUE(one.angle.value != other.angle.value || one.spacing != other.spacing) << a << b;
+    }
+}
+
 // Open mesh borders would leave holes in the caps; a closed rest has half of a symmetric housing's faces.
 TEST_P(BundledScene, TheHousingIsCutInTwoNearlyEqualHalves) {
     const auto half = [&](double degrees) { return volumeLeft(Section::Kind::Half, degrees); };
