@@ -142,10 +142,11 @@ private:
         for (const Portrait& wanted : panels_.portraits) {
             if (!pictures_.portraits || wanted.area.width < 2.0 || wanted.area.height < 2.0)
                 continue;
-            const Result<unsigned> texture =
-                pictures_.portraits->draw({workplace.job->frame, pictures_.meshes}, wanted);
-            if (texture)
-                imgui_.placeTexture(*texture, wanted.area);
+            const auto drawn = pictures_.portraits->draw({workplace.job->frame, pictures_.meshes}, wanted);
+            if (!drawn)
+                continue;
+            imgui_.placeTexture(drawn->texture, wanted.area);
+            settled_ = settled_ && drawn->settled;
         }
     }
 

@@ -21,12 +21,16 @@ PictureSize sizeOf(const Portrait& wanted) {
             static_cast<int>(std::lround(wanted.area.height))};
 }
 
-/// Of everything that the picture depends on.
-std::string keyOf(const Frame& frame, const Portrait& wanted) {
+/// Of what is drawn.
+std::string sceneKeyOf(const Frame& frame, const Portrait& wanted) {
+    return fmt::format("{} {} {}", frame.id.text, wanted.part.text, wanted.asTheRulesWant);
+}
+
+/// Of how it is drawn.
+std::string lookKeyOf(const Portrait& wanted) {
     const PictureSize size = sizeOf(wanted);
-    return fmt::format("{} {} {} {} {} {} {}x{}", frame.id.text, wanted.part.text, wanted.asTheRulesWant,
-                       wanted.onItsAxis, wanted.azimuth.value, wanted.elevation.value, size.width,
-                       size.height);
+    return fmt::format(" {} {} {} {}x{}", wanted.onItsAxis, wanted.azimuth.value, wanted.elevation.value,
+                       size.width, size.height);
 }
 
 Look lookOf(const Portrait& wanted) {
@@ -87,28 +91,41 @@ Result<PartPortraits> PartPortraits::make() {
     return PartPortraits{std::move(renderer).value()};
 }
 
-Result<unsigned> PartPortraits::draw(const PortraitOf& of, const Portrait& wanted) {
-    Kept& kept = kept_[wanted.look];
-    std::string key = keyOf(of.frame, wanted);
-    if (kept.key == key && kept.texture)
-        return kept.texture.name();
-    const Scene scene = partAlone(of.frame, wanted.part, of.meshes,
-                                  wanted.asTheRulesWant ? AloneAs::TheRulesWant : AloneAs::ItIsMade);
-    if (scene.items.empty() || scene.points().empty())
-        return Error{.where = wanted.part.text, .found = "nothing to draw", .allowed = "a part with a mesh"};
+Result<Image> PartPortraits::pictureOf(const Kept& kept, const Portrait& wanted, bool coarse) {
     const PictureSize size = sizeOf(wanted);
     constexpr double kUsualHeight = 420.0; // A part is looked at from nearby: its lines are not hairlines.
-    const Result<Image> image = renderer_.drawImage(Shot{
-        .scene = scene,
-        .camera = portraitCamera(scene, wanted, size),
-        .size = size,
-        .style = {.paper = kSheet, .lineScale = std::max(1.0, size.height / kUsualHeight), .shadow = false}});
+    return renderer_.drawImage(Shot{.scene = kept.scene,
+                                    .camera = portraitCamera(kept.scene, wanted, size),
+                                    .size = size,
+                                    .style = {.paper = kSheet,
+                                              .lineScale = std::max(1.0, size.height / kUsualHeight),
+                                              .shadow = false,
+                                              .coarse = coarse}});
+}
+
+Result<PartPortraits::Drawn> PartPortraits::draw(const PortraitOf& of, const Portrait& wanted) {
+    Kept& kept = kept_[wanted.look];
+    const std::string sceneKey = sceneKeyOf(of.frame, wanted);
+    const std::string key = sceneKey + lookKeyOf(wanted);
+    if (kept.key == key && kept.settled && kept.texture)
+        return Drawn{kept.texture.name()};
+    const bool samePart = kept.sceneKey == sceneKey;
+    if (!samePart) {
+        kept.scene = partAlone(of.frame, wanted.part, of.meshes,
+                               wanted.asTheRulesWant ? AloneAs::TheRulesWant : AloneAs::ItIsMade);
+        kept.sceneKey = sceneKey;
+    }
+    if (kept.scene.points().empty())
+        return Error{.where = wanted.part.text, .found = "nothing to draw", .allowed = "a part with a mesh"};
+    const bool coarse = samePart && kept.key != key;
+    const Result<Image> image = pictureOf(kept, wanted, coarse);
     if (!image)
         return image.errors();
     kept.texture = textureOf(*image);
-    kept.key = std::move(key);
+    kept.key = key;
+    kept.settled = !coarse;
     ++drawn_;
-    return kept.texture.name();
+    return Drawn{kept.texture.name(), kept.settled};
 }
 
 } // namespace gapwise

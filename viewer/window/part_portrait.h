@@ -22,16 +22,24 @@ class PartPortraits {
 public:
     static Result<PartPortraits> make();
 
-    /// RGBA, rows from the bottom. It stays until the next call with the same look.
-    Result<unsigned> draw(const PortraitOf& of, const Portrait& wanted);
+    struct Drawn {
+        unsigned texture = 0; ///< RGBA, rows from the bottom; stays until the next call with the same look.
+        bool settled = true;  ///< False: it is being turned, and the next picture is finer.
+    };
+    Result<Drawn> draw(const PortraitOf& of, const Portrait& wanted);
 
     long drawn() const { return drawn_; } ///< Pictures drawn so far.
 
 private:
     struct Kept {
-        std::string key{};
+        std::string sceneKey{};
+        Scene scene{};
+        std::string key{}; ///< Of the picture in the texture.
         gl::Texture texture{};
+        bool settled = true;
     };
+    /// Coarse while only the turn changes, fine once it stays.
+    Result<Image> pictureOf(const Kept& kept, const Portrait& wanted, bool coarse);
     explicit PartPortraits(Renderer renderer) : renderer_{std::move(renderer)} {}
 
     Renderer renderer_;

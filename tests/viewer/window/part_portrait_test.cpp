@@ -31,11 +31,13 @@ protected:
     }
 
     unsigned drawn(const Portrait& portrait) {
-        const Result<unsigned> texture = portraits_->draw({frame_, meshes_}, portrait);
-        EXPECT_TRUE(texture);
-        return texture ? *texture : 0U;
+        const auto drawn = portraits_->draw({frame_, meshes_}, portrait);
+        EXPECT_TRUE(drawn);
+        settled_ = drawn && drawn->settled;
+        return drawn ? drawn->texture : 0U;
     }
 
+    bool settled_ = false;
     Frame frame_ = small::frame();
     Meshes meshes_ = small::meshes();
     std::optional<OffscreenContext> context_{};
@@ -56,18 +58,29 @@ TEST_F(Portraits, IsDrawnAgainOnlyWhenSomethingChanged) {
     drawn(portrait);
     drawn(portrait);
     EXPECT_EQ(portraits_->drawn(), 1);
-    portrait.azimuth = Degrees{20.0};
-    drawn(portrait);
-    EXPECT_EQ(portraits_->drawn(), 2) << "turned";
-    portrait.area.width = 140.0;
-    drawn(portrait);
-    EXPECT_EQ(portraits_->drawn(), 3) << "another size";
     portrait.part = PartId{"BUSH"};
     drawn(portrait);
-    EXPECT_EQ(portraits_->drawn(), 4) << "another part";
+    EXPECT_EQ(portraits_->drawn(), 2) << "another part";
+    EXPECT_TRUE(settled_) << "it is fine at once";
     portrait.area.x = 300.0;
     drawn(portrait);
-    EXPECT_EQ(portraits_->drawn(), 4) << "only moved";
+    EXPECT_EQ(portraits_->drawn(), 2) << "only moved";
+}
+
+TEST_F(Portraits, IsCoarseWhileItIsTurnedAndFineOnceItStays) {
+    Portrait portrait = wanted(Portrait::Look::Turned);
+    drawn(portrait);
+    portrait.azimuth = Degrees{20.0};
+    drawn(portrait);
+    EXPECT_FALSE(settled_);
+    drawn(portrait);
+    EXPECT_TRUE(settled_);
+    EXPECT_EQ(portraits_->drawn(), 3);
+    drawn(portrait);
+    EXPECT_EQ(portraits_->drawn(), 3) << "then it stays";
+    portrait.area.width = 140.0;
+    drawn(portrait);
+    EXPECT_EQ(portraits_->drawn(), 4) << "another size";
 }
 
 TEST_F(Portraits, APartThatIsNotThereIsAnError) {
