@@ -208,7 +208,11 @@ FromHere fromHereOf(const Job& job, const PartCard& card) {
     if (sight.face.empty() && !sight.clock)
         return {};
     FromHere here;
-    here.words = fmt::format("From where you look now, the {} side, you must see ", nameOf(view.side));
+    const PartId held = job.use == Use::Bench ? bareDialOf(job, seatOf(card.id)).heldOn : PartId{};
+    here.words = held.empty()
+                     ? fmt::format("From where you look now, the {} side, you must see ", nameOf(view.side))
+                     : fmt::format("With {} held as it goes in, from the {} side you must see ", held.text,
+                                   nameOf(view.side));
     if (!sight.face.empty())
         here.words += fmt::format("the {} face", sight.face);
     if (sight.clock) {

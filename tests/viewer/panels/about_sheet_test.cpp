@@ -240,6 +240,17 @@ TEST(AboutSheet, SaysWhatMustBeSeenFromWhereOneStands) {
     EXPECT_THAT(fromHereOf(desk.job(), housing).words, IsEmpty());
 }
 
+// A turbine seal ring rides on the rotor until the rotor is in: it is judged as the rotor will go in.
+TEST(AboutSheet, AtTheBenchARingOnTheRotorIsMeantAsItGoesIn) {
+    Desk desk;
+    desk.start("alder-72", Use::Bench);
+    desk.at.act(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
+    desk.at.place("PR-T1");
+    grant(desk.workplace, LookFirst{seatOf(PartId{"PR-T1"})});
+    const PartCard card = partCardOf(desk.job().frame, PartId{"PR-T1"});
+    EXPECT_THAT(fromHereOf(desk.job(), card).words, ::testing::StartsWith("With ROTOR held as it goes in"));
+}
+
 TEST(AboutSheet, ADragTurnsThePictureAndNothingElse) {
     Desk desk;
     desk.start("alder-72", Use::Show);
