@@ -263,7 +263,7 @@ TEST(SectionedScene, CutsEveryPartAlongTheShaft) {
 
 TEST(SectionedScene, NeighboursAreHatchedUnlike) {
     const Scene scene = sceneWith(small::build(), {.section = Section{}});
-    for (const auto& [a, b] : {std::pair{"housing", "bush"}, std::pair{"bush", "rotor"}}) {
+    for (const auto& [a, b] : {std::pair{"HOUSING", "BUSH"}, std::pair{"BUSH", "ROTOR"}}) {
         const Hatch& one = itemOf(scene, a).hatch;
         const Hatch& other = itemOf(scene, b).hatch;
         EXPECT_TRUE(one.angle.value != other.angle.value || one.spacing != other.spacing) << a << ", " << b;
