@@ -68,10 +68,9 @@ private:
         const std::optional<Wish> turned = turnCasings(job_);
         const Area place{left_.x, bottom_ - surface_.target, left_.width, surface_.target};
         const bool shown = job_.standpoint.casings;
-        if (turned && button(surface_, place, "casings",
-                             {.chosen = shown,
-                              .font = surface_.fonts().small,
-                              .second = shown ? "shown" : "hidden"}))
+        if (turned &&
+            button(surface_, place, "casings",
+                   {.chosen = shown, .font = surface_.fonts().small, .second = shown ? "shown" : "hidden"}))
             wish_ = turned;
     }
 
