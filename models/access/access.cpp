@@ -76,28 +76,24 @@ std::optional<Met> firstMet(const std::vector<Slab>& standing, const std::vector
     return std::nullopt;
 }
 
+/// A part in its seat, and what it covers about the axis of that seat.
 struct Piece {
     const PartId& part;
     const Seat& seat;
-    const PartType& type;
+    std::vector<Slab> cover;
 };
 
-/// Where a part on its way meets one that stands, each about its own axis.
-std::optional<Met> metOnTheWay(const Frame& frame, const Piece& standing, const Piece& moving) {
-    const Side from = *moving.seat.entersFrom;
-    std::vector<Slab> still = coverOf(frame, standing.type, standing.seat);
-    std::vector<Slab> goes = coverOf(frame, moving.type, moving.seat);
+/// Where a part on its way from an end meets one that stands, each about its own axis.
+std::optional<Met> metOnTheWay(const Frame& frame, const Piece& standing, const Piece& moving, Side from) {
     const double apart = apartAcross(standing.seat, moving.seat);
     constexpr double kSameAxisMm = 1e-3;
     if (apart < kSameAxisMm)
-        return firstMet(still, goes, from);
-    if (standing.seat.aside && moving.seat.aside)
-        return firstMet(sweptAround(std::move(still), apart), goes, from);
-    if (moving.seat.aside && goesThrough(frame, moving.part, standing.part))
+        return firstMet(standing.cover, moving.cover, from);
+    if (standing.seat.aside)
+        return firstMet(sweptAround(standing.cover, apart), moving.cover, from);
+    if (goesThrough(frame, moving.part, standing.part))
         return std::nullopt;
-    if (moving.seat.aside)
-        return firstMet(still, sweptAround(std::move(goes), apart), from);
-    return firstMet(sweptAround(std::move(still), apart), goes, from);
+    return firstMet(standing.cover, sweptAround(moving.cover, apart), from);
 }
 
 } // namespace
@@ -109,6 +105,7 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
     const PartType* type = frame.typeOf(part);
     if (!seat || !type || !seat->entersFrom)
         return blockers;
+    const Piece moving{part, *seat, coverOf(frame, *type, *seat)};
     for (const Seating& standing : build.seatings) {
         const Seat* place = frame.seat(standing.seat);
         const PartType* other = frame.typeOf(standing.part);
@@ -116,7 +113,8 @@ std::vector<Blocked> blockersOf(const Frame& frame, const Build& build, const Pa
                               carries(*seat, standing.part) || carries(*place, part);
         if (together)
             continue;
-        if (const auto met = metOnTheWay(frame, {standing.part, *place, *other}, {part, *seat, *type}))
+        const Piece stands{standing.part, *place, coverOf(frame, *other, *place)};
+        if (const auto met = metOnTheWay(frame, stands, moving, *seat->entersFrom))
             blockers.push_back(
                 {standing.part,
                  fmt::format("{} is in the way: it is Ø{:.4g} inside, and {} is Ø{:.4g} outside",

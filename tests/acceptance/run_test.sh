@@ -3,6 +3,7 @@
 # ends as the case wants; nothing is installed, nothing built. `run_test.sh CASE` runs one case.
 set -u
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
+. "$here/machine.sh"
 machine=$(mktemp -d)
 trap 'rm -rf "$machine"' EXIT
 mkdir -p "$machine/viewer" "$machine/.build/release/bin"
@@ -28,18 +29,6 @@ ends() { # COMMAND STATUS: from now on gapwise COMMAND ends with that status
 
 run() { # ARGUMENTS...: viewer/run.sh, its words in said, its status returned
     sh "$machine/viewer/run.sh" "$@" >"$machine/said" 2>&1 </dev/null
-}
-
-expect() { # WHAT TEST...
-    what=$1
-    shift
-    "$@" && return 0
-    printf 'Failed: %s\n--- said:\n%s\n--- calls:\n%s\n' "$what" "$(cat "$machine/said")" "$(cat "$machine/calls")" >&2
-    exit 1
-}
-
-calls() { # PATTERN NUMBER: so many calls match
-    [ "$(grep -c -- "$1" "$machine/calls")" -eq "$2" ]
 }
 
 opens_the_window_where_there_is_a_display() {

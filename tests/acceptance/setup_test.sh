@@ -3,6 +3,7 @@
 # `cmake` and `ninja` are small scripts that play it. `setup_test.sh CASE` runs one case.
 set -u
 here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
+. "$here/machine.sh"
 machine=$(mktemp -d)
 trap 'rm -rf "$machine"' EXIT
 mkdir "$machine/bin" "$machine/project"
@@ -57,18 +58,6 @@ setup() { # COMMAND...: in a fresh shell that has read setup.sh; its words are i
         . "$here/../../viewer/setup.sh"
         "$@"
     ) >"$machine/said" 2>&1 </dev/null
-}
-
-expect() { # WHAT TEST...
-    what=$1
-    shift
-    "$@" && return 0
-    printf 'Failed: %s\n--- said:\n%s\n--- calls:\n%s\n' "$what" "$(cat "$machine/said")" "$(cat "$machine/calls")" >&2
-    exit 1
-}
-
-calls() { # PATTERN NUMBER: so many calls match
-    [ "$(grep -c -- "$1" "$machine/calls")" -eq "$2" ]
 }
 
 installs_only_what_is_missing() {

@@ -65,6 +65,16 @@ inline std::array<int, 3> channels(std::uint32_t pixel) {
             static_cast<int>(pixel & 255U)};
 }
 
+/// Darkest and lightest green of the row through a point, 15 pixels to either side of it.
+inline std::array<int, 2> greensAround(const Image& image, const PicturePoint& middle) {
+    std::array<int, 2> greens{255, 0};
+    for (int x = -15; x <= 15; ++x) {
+        const int green = channels(image.at(static_cast<int>(middle.x) + x, static_cast<int>(middle.y)))[1];
+        greens = {std::min(greens[0], green), std::max(greens[1], green)};
+    }
+    return greens;
+}
+
 inline int largestDifference(const Image& a, const Image& b) {
     int largest = 0;
     for (std::size_t i = 0; i < a.pixels.size(); ++i)

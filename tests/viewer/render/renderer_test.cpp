@@ -49,13 +49,7 @@ TEST_F(Drawing, ASectionShowsHatchedCutFaces) {
     const Image image = drawn(shot);
     // In the middle of the housing's upper wall only cut face and hatching can be: light and dark take turns.
     const PicturePoint wall = shot.camera.toPicture({0.0, 25.0, -30.0}, shot.size);
-    int lightest = 0;
-    int darkest = 255;
-    for (int x = -15; x <= 15; ++x) {
-        const int green = channels(image.at(static_cast<int>(wall.x) + x, static_cast<int>(wall.y)))[1];
-        lightest = std::max(lightest, green);
-        darkest = std::min(darkest, green);
-    }
+    const auto [darkest, lightest] = greensAround(image, wall);
     EXPECT_GT(lightest, 195);
     EXPECT_LT(darkest, 180);
 }
