@@ -52,6 +52,8 @@ struct Build {
     std::string frame{}; ///< Id of a bundled frame, or a path.
     std::optional<Attitude> attitude{};
     Degrees rotor{0.0}; ///< Turn of the rotor mark, clockwise from the compressor side.
+    /// Whether the rotor was let down into the housing from above; not known before it is in.
+    std::optional<bool> rotorLoweredIn{};
     std::vector<Seating> seatings{};
     std::vector<StepId> stepsDone{}; ///< In the order done.
     std::vector<TorqueNote> torques{};

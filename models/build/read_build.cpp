@@ -72,8 +72,6 @@ std::optional<Clock> readIndex(Fields& fields) {
 }
 
 Seating readSeating(Fields& fields) {
-    constexpr std::array<Named<std::string_view>, 5> kConditions{
-        {{"new", "new"}, {"oiled", "oiled"}, {"greased", "greased"}, {"coated", "coated"}, {"dry", "dry"}}};
     Seating seating{.part = fields.id<PartId>("part"),
                     .seat = fields.id<SeatId>("seat"),
                     .index = readIndex(fields),
@@ -83,7 +81,7 @@ Seating readSeating(Fields& fields) {
                     .confirmed = maybeSection(fields, "confirmed", readConfirmation),
                     .pointer = fields.pointer()};
     if (fields.has("conditions"))
-        for (const std::string_view condition : fields.words("conditions", kConditions))
+        for (const std::string_view condition : fields.words("conditions", kConditionNames))
             seating.conditions.emplace_back(condition);
     return seating;
 }
@@ -116,6 +114,7 @@ Build readWhole(const nlohmann::json& document, Complaints& complaints) {
     Build build{.frame = fields.text("frame"),
                 .attitude = maybeSection(fields, "attitude", readAttitude),
                 .rotor = Degrees{fields.maybeNumber("rotor_deg", kClockDeg).value_or(0.0)},
+                .rotorLoweredIn = fields.maybeFlag("rotor_lowered_in"),
                 .seatings = readEach(fields.maybeObjects("seatings"), readSeating),
                 .stepsDone = fields.maybeIds<StepId>("steps_done"),
                 .torques = readEach(fields.maybeObjects("torques"), readTorque),

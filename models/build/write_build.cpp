@@ -86,6 +86,8 @@ std::string toBuildSheet(const Build& build, const Frame& frame) {
     if (build.attitude)
         out["attitude"] = attitudeJson(*build.attitude);
     out["rotor_deg"] = build.rotor.value;
+    if (build.rotorLoweredIn)
+        out["rotor_lowered_in"] = *build.rotorLoweredIn;
     out["seatings"] = listOf(build.seatings, seatingJson);
     ordered_json steps = ordered_json::array();
     for (const StepId& step : build.stepsDone)

@@ -96,11 +96,51 @@ struct Seat {
 enum class StepAttitude { Any, CompressorUp, TurbineUp, Level, Bench };
 enum class StepView { Any, Compressor, Turbine, Beside };
 
+/// When a step, or what comes between two steps, applies at all.
+enum class OnlyWhen {
+    Always,
+    RotorLoweredIn ///< The rotor was let down into the housing from above, turbine end up.
+};
+
 /// Why one step needs another.
 struct Precedence {
     StepId step{};
     std::string reason{}; ///< PHY, ACC, MEA, CLN, SAF or REC.
     std::string why{};
+    OnlyWhen when = OnlyWhen::Always;
+};
+
+/// What goes where before a step, and what never.
+struct LubricantPoint {
+    std::string where{};
+    std::string use{};
+    std::string never{}; ///< May be empty.
+};
+
+/// What a step uses up: it is new at every assembly.
+struct Consumable {
+    std::string name{};
+    int quantity = 1;
+};
+
+/// What is looked at, felt or heard before a step is called done.
+struct WitnessCheck {
+    std::string look{}; ///< `ring seated`
+    std::string good{}; ///< `gap at its seated width, the probe runs in the groove all round`
+    std::string bad{};  ///< What it tells otherwise; may be empty.
+};
+
+/// What a person must have said before a step is called done.
+enum class StepQuestion {
+    Variant,     ///< Which bearing it is, in the hand.
+    PickList,    ///< Every consumable of the frame lies there, in its quantity.
+    Gauges,      ///< Every instrument of the plan, and the day until which it is calibrated.
+    CountIn,     ///< How many blanks, rags and loose tools lie on the bench.
+    CountOut,    ///< How many there are at the end: the same number.
+    BlockHeight, ///< How high the block under the piece is, in millimetres.
+    Retention,   ///< What holds the rotor while the piece is turned over.
+    DragTorque,  ///< The torque that turns the nut before it seats, in newton-metres.
+    NutLine      ///< How far the nut stands from its old line (see `NutLineRead`).
 };
 
 struct Step {
@@ -112,6 +152,18 @@ struct Step {
     std::vector<PartId> places{};
     std::vector<SeatId> hides{}; ///< After this step these seatings can no longer be checked by eye.
     bool holdPoint = false;
+    OnlyWhen when = OnlyWhen::Always;
+    bool maySkip = false;            ///< With a reason that stays in the record.
+    bool holdsRotor = false;         ///< From this step on something holds the rotor in the housing.
+    bool closesRecord = false;       ///< The last one: release, or of a practice frame the practice record.
+    std::vector<StepId> standsFor{}; ///< Steps that are not needed once this one is done.
+    std::vector<std::string> acts{}; ///< What to do, one sentence an act.
+    std::vector<LubricantPoint> lubricants{};
+    std::vector<std::string> tools{};
+    std::vector<Consumable> consumables{};
+    std::vector<WitnessCheck> witness{};
+    std::vector<std::string> records{}; ///< What is written down.
+    std::vector<StepQuestion> asks{};
     std::string pointer{};
 };
 
@@ -138,9 +190,61 @@ struct Measurement {
     MeasurementId id{};
     std::string name{};
     std::string where{};         ///< Where and how: `at the nose, rocked up and down`.
+    std::string instrument{};    ///< With its resolution: `outside micrometer, 0.001 mm`; may be empty.
     StepId step{};               ///< The step at which it is read.
     std::vector<PartId> parts{}; ///< The parts that it judges.
     std::string pointer{};
+};
+
+/// What keeps a fastener from backing out; whatever it is, it is new at every assembly.
+enum class Locking { None, SpringWasher, Tab, ThreadLock, ThreadLockAndTab };
+
+/// Screws on one flange, numbered clockwise as the person sees them who tightens them, 1 nearest to 12.
+struct ScrewGroup {
+    std::string name{}; ///< `oil inlet`; may be empty where there is only one.
+    int count = 1;
+};
+
+/// How a shaft nut is run down: seated, slackened, made snug, then turned to its final torque, with the angle
+/// of that last turn.
+struct RunDown {
+    double seatNm = 0.0;
+    double snugNm = 0.0;
+    double dragMostNm = 0.0; ///< A nut that needs more than this before it seats picks up in its thread.
+    Degrees leastAngle{0.0};
+    Degrees mostAngle{0.0};
+    double torqueFactor = 0.0;     ///< K of T = K·d·F.
+    double stiffnessKnPerMm = 0.0; ///< Of the shaft and what it clamps.
+    double stemDiameterMm = 0.0;   ///< Where the shaft is thinnest.
+};
+
+/// How far a nut may stand from the line drawn before it was taken off, the expected shift taken off.
+struct NutLineLimits {
+    Degrees agrees{0.0};
+    Degrees small{0.0};
+    std::vector<PartId> stack{}; ///< What it clamps: its change of length shifts the nut.
+};
+
+/// How a fastener is tightened.
+struct TorquePlan {
+    std::string thread{};         ///< `M5`, `M8x1-LH`: without a pitch the coarse one.
+    std::string propertyClass{};  ///< ISO 898-1: `8.8`; for a shaft the class that its stem is nearest to.
+    double lengthMm = 0.0;        ///< Of a screw, under its head; 0 for a nut.
+    double torqueNm = 0.0;        ///< At the end.
+    std::string lubrication{};    ///< State of thread and face that the torque is stated for.
+    bool lubricatedValue = false; ///< The torque is already the reduced one for a lubricated thread.
+    Locking locking = Locking::None;
+    std::vector<double> stagesPercent{}; ///< Of `torqueNm`, rising to 100; empty for a nut that is run down.
+    std::vector<int> pattern{};          ///< The order in which the screws of a group are tightened.
+    bool checkPass = false;              ///< At the end once more round, clockwise, at the full torque.
+    double frictionThread = 0.0;
+    double frictionHead = 0.0;
+    double headDiameterMm = 0.0;      ///< Mean diameter of the friction under head or nut.
+    std::vector<ScrewGroup> groups{}; ///< At least one.
+    std::optional<RunDown> runDown{};
+    std::optional<NutLineLimits> nutLine{};
+    std::string check{};  ///< What is looked at afterwards.
+    std::string source{}; ///< Sheet and revision, or that it is invented.
 };
 
 /// A set of screws, or the shaft nut, that is tightened together.
@@ -152,6 +256,15 @@ struct Fastener {
     Side handSeenFrom = Side::Compressor;
     StepId step{};
     std::vector<PartId> parts{}; ///< What it holds; the pieces themselves name it as their fastener.
+    std::optional<TorquePlan> plan{};
+    std::string pointer{};
+};
+
+/// What the workpiece stands on with one end up: a machined face over a block with an open middle.
+struct Rest {
+    Side up = Side::Turbine;   ///< The end that is up.
+    double faceMm = 0.0;       ///< Station of the face that lies on the block, in the assembled cartridge.
+    double clearanceMm = 20.0; ///< Free under the lowest thing that reaches through.
     std::string pointer{};
 };
 
@@ -194,6 +307,7 @@ struct Frame {
     std::vector<Caution> cautions{};
     std::vector<Measurement> measurements{};
     std::vector<Fastener> fasteners{};
+    std::vector<Rest> rests{};
     std::vector<SharedMaterial> sharedMaterial{};
     std::vector<WithoutRule> withoutRule{};
 

@@ -59,6 +59,10 @@ inline constexpr std::array kSignalNames{
     Named<Signal>{"notice", Signal::Notice},
 };
 
+/// What a part, or a surface of it, may be stated to be.
+inline constexpr std::array<Named<std::string_view>, 5> kConditionNames{
+    {{"new", "new"}, {"oiled", "oiled"}, {"greased", "greased"}, {"coated", "coated"}, {"dry", "dry"}}};
+
 /// True is clockwise.
 inline constexpr std::array kTurnNames{Named<bool>{"clockwise", true},
                                        Named<bool>{"counter_clockwise", false}};

@@ -58,8 +58,8 @@ Frame readWhole(const nlohmann::json& document, Complaints& complaints) {
     frame.types = readEach(fields.objects("part_types"), readPartType);
     frame.parts = readEach(fields.objects("parts"), readPart);
     frame.seats = readEach(fields.objects("seats"), readSeat);
-    frame.rules = readEach(fields.objects("rules"), [&](Fields& rule) { return readRule(rule, frame); });
     frame.steps = readEach(fields.objects("steps"), readStep);
+    frame.rules = readEach(fields.objects("rules"), [&](Fields& rule) { return readRule(rule, frame); });
     frame.cautions = readEach(fields.maybeObjects("cautions"), readCaution);
     frame.measurements = readEach(fields.maybeObjects("measurements"), readMeasurement);
     frame.fasteners = readEach(fields.maybeObjects("fasteners"), readFastener);

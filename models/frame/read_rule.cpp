@@ -2,6 +2,8 @@
 #include "models/frame/readers.h"
 #include "models/json/schema_words.h"
 
+#include <algorithm>
+
 namespace gapwise {
 
 namespace {
@@ -84,6 +86,30 @@ RuleDemand readEngaged(Fields& fields, const Frame& known) {
     return rule;
 }
 
+RuleDemand readHand(Fields& fields, const Frame& known) {
+    HandRule rule{.fastener = fields.id<FastenerId>("fastener"),
+                  .clockwise = fields.word("turned", kTurnNames),
+                  .seenFrom = fields.word("seen_from", kSideNames)};
+    const auto piece = std::ranges::find(known.parts, std::optional{rule.fastener}, &Part::fastener);
+    if (piece != known.parts.end())
+        rule.part = piece->id;
+    return rule;
+}
+
+RuleDemand readOrder(Fields& fields, const Frame& known) {
+    OrderRule rule{.step = fields.id<StepId>("step"), .part = known.housing};
+    const Step* step = known.step(rule.step);
+    if (step && !step->places.empty())
+        rule.part = step->places.front();
+    return rule;
+}
+
+RuleDemand readCondition(Fields& fields, const Frame& /*known*/) {
+    return ConditionRule{.part = fields.id<PartId>("part"),
+                         .surface = fields.maybeText("surface").value_or(""),
+                         .state = std::string{fields.word("state", kConditionNames)}};
+}
+
 } // namespace
 
 Rule readRule(Fields& fields, const Frame& known) {
@@ -98,6 +124,9 @@ Rule readRule(Fields& fields, const Frame& known) {
         {"seat", readSeatDemand},
         {"match_marks", readMatchMarks},
         {"engaged", readEngaged},
+        {"hand", readHand},
+        {"order", readOrder},
+        {"condition", readCondition},
     }};
     return Rule{.id = fields.id<RuleId>("id"),
                 .demand = fields.word("kind", kKinds)(fields, known),

@@ -201,6 +201,9 @@ void References::checkRules() const {
                                complaints_.add(rule.pointer + "/with", quotedId(part->text),
                                                "the id of a part or of a feature");
                        },
+                       [&](const HandRule& r) { need(fasteners_, r.fastener.text, "fastener"); },
+                       [&](const OrderRule& r) { need(steps_, r.step.text, "step"); },
+                       [&](const ConditionRule& r) { need(parts_, r.part.text, "part"); },
                    },
                    rule.demand);
         need(steps_, rule.lastLook.text, "last_look");

@@ -9,7 +9,8 @@ namespace gapwise {
 std::string_view kindOf(const Rule& rule) {
     // In the order of RuleDemand.
     constexpr std::array<std::string_view, std::variant_size_v<RuleDemand>> kKinds{
-        "gap_clock", "mark", "gaps_apart", "gap_clear_of", "face", "joint", "seat", "match_marks", "engaged"};
+        "gap_clock", "mark",        "gaps_apart", "gap_clear_of", "face",  "joint",
+        "seat",      "match_marks", "engaged",    "hand",         "order", "condition"};
     return kKinds[rule.demand.index()];
 }
 

@@ -82,8 +82,30 @@ struct EngagedRule {
     Degrees engage{0.5};
 };
 
+/// `hand`: the fastener was tightened in the stated sense, as seen from a side.
+struct HandRule {
+    FastenerId fastener{};
+    PartId part{}; ///< The first piece of the fastener.
+    bool clockwise = true;
+    Side seenFrom = Side::Compressor;
+};
+
+/// `order`: when the step is done, everything that it needs was done before it.
+struct OrderRule {
+    StepId step{};
+    PartId part{}; ///< The first part that the step places; the housing where it places none.
+};
+
+/// `condition`: the part in the seat of `part` is new, or one of its surfaces is oiled, greased, coated or
+/// dry.
+struct ConditionRule {
+    PartId part{};
+    std::string surface{}; ///< `thread and nut face`; empty for the whole part.
+    std::string state{};   ///< `new`, `oiled`, `greased`, `coated` or `dry`.
+};
+
 using RuleDemand = std::variant<GapClockRule, MarkRule, GapsApartRule, GapClearOfRule, FaceRule, JointRule,
-                                SeatRule, MatchMarksRule, EngagedRule>;
+                                SeatRule, MatchMarksRule, EngagedRule, HandRule, OrderRule, ConditionRule>;
 
 /// What the frame demands of seatings. Numbers are kept as printed.
 struct Rule {

@@ -88,6 +88,10 @@ public:
 
     void operator()(const EngagedRule& rule) const;
 
+    void operator()(const HandRule& /*references say it all*/) const {}
+    void operator()(const OrderRule& /*references say it all*/) const {}
+    void operator()(const ConditionRule& /*references say it all*/) const {}
+
     void checkCommon() const {
         if (rule_.severity < 1 || rule_.severity > 4)
             complain("severity", fmt::format("{}", rule_.severity), "a whole number from 1 to 4");

@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace gapwise {
 
@@ -17,6 +18,7 @@ namespace gapwise {
 struct AttitudeChanged {
     Attitude attitude{};
     bool confirmed = false;
+    bool unretained = false; ///< The rotor lay loose in it, and the person said so: it may have moved.
 };
 
 /// A part went into a seat. Dropped in the picture it has a clock and a face; from the tray both are not
@@ -74,12 +76,110 @@ struct RotorTurned {
     Degrees rotor{0.0}; ///< Clock of the rotor mark, clockwise from the compressor side.
 };
 
-struct StepDone {
-    StepId step{};
+/// What the person at the bench is there for.
+enum class Role { Technician, Apprentice, Instructor, Inspector };
+
+/// `technician`, `apprentice`, `instructor`, `inspector`; and back, nothing for any other word.
+std::string_view nameOf(Role role);
+std::optional<Role> roleNamed(std::string_view name);
+
+/// Who works from here on.
+struct PersonCame {
+    std::string name{};
+    Role role = Role::Technician;
 };
 
+struct StepDone {
+    StepId step{};
+    std::string by{};
+};
+
+/// A step that may be left out was, with a reason that stays in the record.
+struct StepSkipped {
+    StepId step{};
+    std::string reason{};
+    std::string by{};
+};
+
+/// A step is open again, and with it every step that depended on it.
 struct StepUndone {
     StepId step{};
+    std::string reason{};
+    std::string by{};
+};
+
+/// A finding that does not stop a hold point, and who answers for it.
+struct Override {
+    std::string finding{}; ///< Id of the rule, or of the finding of the procedure.
+    std::string by{};
+    std::string reason{};
+    Role role = Role::Technician;
+    std::string concession{}; ///< Its number, for a finding of severity 4.
+};
+
+/// Work goes on past a hold point: who did the work, and who saw it.
+struct HoldPointPassed {
+    StepId step{};
+    std::string by{};
+    std::string witness{};   ///< Another person; empty for a lone worker.
+    bool loneWorker = false; ///< Nobody else was there, and the record says so.
+    std::vector<Override> overrides{};
+};
+
+/// A screw, or the nut, was brought to the torque of a stage.
+struct Tightened {
+    FastenerId fastener{};
+    std::size_t stage = 0; ///< Index into stagesOf(fastener).
+    int group = 0;         ///< Index into its groups.
+    int screw = 1;         ///< Number on its flange, from 1.
+    double torqueNm = 0.0;
+    bool clockwise = true;
+    Side seenFrom = Side::Compressor;
+    std::optional<Degrees> angle{}; ///< From snug to final.
+    std::string wrench{};           ///< Its number; may be empty.
+    std::string by{};
+};
+
+/// A fastener was touched after it was tightened: slackened, turned on, taken out.
+struct Loosened {
+    FastenerId fastener{};
+    std::string reason{};
+    std::string by{};
+};
+
+/// A question of a step was answered.
+struct Answered {
+    StepId step{};
+    std::string question{}; ///< nameOf(StepQuestion), `witness-1` …, `pick-1` …, `gauge-1` ….
+    std::string answer{};
+    std::optional<double> amount{}; ///< A count, or in the unit of the question.
+    std::string by{};
+};
+
+/// The part in a seat, or a surface of it, was stated to be new, oiled, greased, coated or dry, or not.
+struct ConditionStated {
+    SeatId seat{};
+    std::string state{};
+    bool so = true;
+};
+
+/// How far the nut stands from its old line, tightening positive, and by how much its stack changed.
+struct NutLineRead {
+    FastenerId fastener{};
+    Degrees read{0.0};
+    double stackNewMinusOldMm = 0.0;
+    std::string by{};
+};
+
+/// The caution was read before the act; once a job.
+struct CautionAcknowledged {
+    std::string caution{};
+    std::string by{};
+};
+
+struct NoteWritten {
+    std::string words{};
+    std::string by{};
 };
 
 /// Takes back the last event that stands.
@@ -88,9 +188,10 @@ struct Undone {};
 /// Brings back the event that was taken back last.
 struct Redone {};
 
-using Event =
-    std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned, SeatingConfirmed,
-                 LookedFirst, HomeStated, RotorTurned, StepDone, StepUndone, Undone, Redone>;
+using Event = std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned,
+                           SeatingConfirmed, LookedFirst, HomeStated, RotorTurned, StepDone, StepUndone,
+                           Undone, Redone, PersonCame, StepSkipped, HoldPointPassed, Tightened, Loosened,
+                           Answered, ConditionStated, NutLineRead, CautionAcknowledged, NoteWritten>;
 
 /// `attitude`, `placed`, `taken_off`, … as in journals.
 std::string_view nameOf(const Event& event);

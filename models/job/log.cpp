@@ -85,7 +85,6 @@ public:
             setAnew(*seating, event.setIn);
         seating->confirmed = event.confirmation;
     }
-    void operator()(const LookedFirst&) const {}
     void operator()(const HomeStated& event) const {
         if (Seating* seating = seatingIn(build_, event.seat)) {
             seating->confirmed.reset();
@@ -98,8 +97,9 @@ public:
             build_.stepsDone.push_back(event.step);
     }
     void operator()(const StepUndone& event) const { std::erase(build_.stepsDone, event.step); }
-    void operator()(const Undone&) const {}
-    void operator()(const Redone&) const {}
+    /// What concerns the job only.
+    template <class Other>
+    void operator()(const Other& /*event*/) const {}
 
 private:
     const Frame& frame_;

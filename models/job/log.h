@@ -3,7 +3,11 @@
 #include "models/frame/frame.h"
 #include "models/job/event.h"
 
+#include <map>
+#include <optional>
 #include <set>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace gapwise {
@@ -12,15 +16,30 @@ namespace gapwise {
 struct Log {
     Build start{}; ///< What the job began with: the frame's name, or a build sheet that was opened.
     std::vector<Event> events{};
+    bool rehearsal = false; ///< Practice, exam: no finding is overridden.
 };
 
 /// The state after all events that stand.
 struct JobState {
     Build build{};
-    bool attitudeConfirmed = true;  ///< False from a turning of the piece until the drain was confirmed.
-    std::set<SeatId> lookedFirst{}; ///< Seats whose demand was shown before what is seen was said.
-    std::size_t canUndo = 0;        ///< Events that can be taken back.
-    std::size_t canRedo = 0;        ///< Events that can be brought back.
+    bool attitudeConfirmed = true;      ///< False from a turning of the piece until the drain was confirmed.
+    std::set<SeatId> lookedFirst{};     ///< Seats whose demand was shown before what is seen was said.
+    std::size_t canUndo = 0;            ///< Events that can be taken back.
+    std::size_t canRedo = 0;            ///< Events that can be brought back.
+    std::optional<PersonCame> person{}; ///< Who works now.
+    std::vector<StepSkipped> skipped{};
+    std::vector<HoldPointPassed> passed{}; ///< Hold points as they stand: of each the last passing.
+    /// Steps that were done and are open again, each with the step whose re-opening did it.
+    std::map<StepId, StepId> reopened{};
+    std::vector<Tightened> tightened{}; ///< As it stands, in the order done.
+    std::vector<Answered> answers{};    ///< As they stand, one a question of a step.
+    std::optional<NutLineRead> nutLine{};
+    std::set<std::string> acknowledged{}; ///< Cautions.
+    bool turnedUnretained =
+        false; ///< The piece was turned with a loose rotor, which was not put in again since.
+    bool rehearsal = false;
+
+    const Answered* answer(const StepId& step, std::string_view question) const;
 };
 
 /// What may be done to a build now: refused with the reason when a part or seat is not there, the seat is

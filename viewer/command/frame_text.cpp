@@ -188,7 +188,16 @@ std::string demandOf(const Frame& frame, const Rule& rule) {
                 return fmt::format("match marks of {} in line within {}°",
                                    listed(r.parts, ", ", idText<PartId>), r.tolerance.value);
             },
-            [&](const EngagedRule& r) { return engagedDemand(frame, r); }},
+            [&](const EngagedRule& r) { return engagedDemand(frame, r); },
+            [](const HandRule& r) {
+                return fmt::format("{} tightened {}, seen from the {} side", r.fastener.text,
+                                   r.clockwise ? "clockwise" : "counter-clockwise", nameOf(r.seenFrom));
+            },
+            [](const OrderRule& r) { return fmt::format("{} only after all that it needs", r.step.text); },
+            [](const ConditionRule& r) {
+                return r.surface.empty() ? fmt::format("{} {}", r.part.text, r.state)
+                                         : fmt::format("{}, {}: {}", r.part.text, r.surface, r.state);
+            }},
         rule.demand);
 }
 

@@ -178,7 +178,10 @@ Truth truthOf(const Case& asked, const Rule& rule) {
                                  [&](const JointRule& r) { return jointHolds(asked, r); },
                                  [&](const SeatRule& r) { return seatHolds(asked, r); },
                                  [&](const MatchMarksRule& r) { return marksHold(asked, r); },
-                                 [&](const EngagedRule& r) { return engagedHolds(asked, r); }},
+                                 [&](const EngagedRule& r) { return engagedHolds(asked, r); },
+                                 [](const HandRule&) { return Truth{}; },
+                                 [](const OrderRule&) { return Truth{}; },
+                                 [](const ConditionRule&) { return Truth{}; }},
                       rule.demand);
 }
 

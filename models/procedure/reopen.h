@@ -1,0 +1,19 @@
+#pragma once
+
+#include "models/procedure/step_graph.h"
+
+#include <vector>
+
+namespace gapwise {
+
+/// What is open again when a step is undone or its fastener touched.
+struct Reopened {
+    std::vector<StepId> steps{};  ///< The step itself and every descendant through PHY, ACC or MEA, if done.
+    std::vector<StepId> lapsed{}; ///< Hold points and the closed record that follow in any way: their
+                                  ///< signature is asked for again. Not among `steps`.
+};
+
+/// Of the steps that are done in `build`.
+Reopened reopenedBy(const StepGraph& graph, const Build& build, const StepId& step);
+
+} // namespace gapwise
