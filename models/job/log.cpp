@@ -186,6 +186,13 @@ Parted partedEvents(const Log& log) {
 
 } // namespace
 
+const Answered* JobState::answer(const StepId& step, std::string_view question) const {
+    const auto found = std::ranges::find_if(answers, [&](const Answered& each) {
+        return each.step == step && each.question == question;
+    });
+    return found == answers.end() ? nullptr : &*found;
+}
+
 Clock settledIndex(const Frame& frame, const Build& build, const IndexTurned& turned) {
     for (const Rule& rule : frame.rules) {
         const auto* engaged = std::get_if<EngagedRule>(&rule.demand);

@@ -29,13 +29,26 @@ struct NextScrew {
     int screw = 1;
 };
 
-/// How far the tightening of a fastener has come.
+/// How many groups of screws a fastener has; 0 for one without a plan.
+int groupsOf(const Fastener& fastener);
+
+/// Every screw of a group at every stage, in the order in which it comes.
+std::vector<NextScrew> screwsInOrder(const Fastener& fastener, int group);
+
+/// What comes next in one group: flanges of their own may be tightened in any order, a flange only in its
+/// pattern. Nothing when it is at its last stage.
+std::optional<NextScrew> nextIn(const Fastener& fastener, int group, const JobState& state);
+
+/// How far the tightening of a fastener has come. One whose final torque is written down is at its end.
 struct Tightening {
     std::optional<NextScrew> next{}; ///< Nothing when it is at its last stage.
     std::size_t done = 0;            ///< Screws brought to the torque of a stage …
     std::size_t all = 0;             ///< … of so many.
 };
 Tightening tighteningOf(const Fastener& fastener, const JobState& state);
+
+/// What is recorded of a screw that is tightened as planned. The stage must be one of the fastener's.
+Tightened plannedAt(const Fastener& fastener, const NextScrew& screw);
 
 /// What the next press of `tightened` records: torque and sense as planned.
 std::optional<Tightened> nextTightened(const Fastener& fastener, const JobState& state);
