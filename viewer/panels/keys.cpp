@@ -192,7 +192,11 @@ std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
         drafts.drag.reset();
         return TurningLeft{};
     }
-    return job.inHand ? std::optional<Wish>{TakeInHand{}} : std::nullopt;
+    if (job.inHand)
+        return TakeInHand{};
+    if (job.fastenerInHand)
+        return OpenFastener{};
+    return job.step ? std::optional<Wish>{OpenStep{}} : std::nullopt;
 }
 
 std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {

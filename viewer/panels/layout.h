@@ -9,7 +9,7 @@ struct LayoutFor {
     double width = 1366.0; ///< Of the window, in pixels.
     double height = 768.0;
     double uiScale = 1.0;     ///< Pixels of the window for one pixel of the layout.
-    bool cardOpen = false;    ///< A part is in hand: its card slides up over tray and line.
+    bool cardOpen = false;    ///< Of a part, a fastener or a step: it slides up over tray and line.
     bool bench = false;       ///< Larger words and targets, for gloves and for reading at 1.5 m.
     bool bothEnds = false;    ///< The picture takes the place of the two dials.
     double pixelsPerMm = 0.0; ///< Of the monitor, by its physical size; 0 = not known.

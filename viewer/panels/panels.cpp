@@ -21,7 +21,7 @@ LayoutFor wantedLayout(const Workplace& workplace, const PanelFrame& frame) {
                      .uiScale = frame.uiScale,
                      .pixelsPerMm = frame.pixelsPerMm};
     if (workplace.job) {
-        wanted.cardOpen = workplace.job->inHand.has_value();
+        wanted.cardOpen = workplace.job->cardOpen();
         wanted.bench = workplace.job->use == Use::Bench;
         wanted.bothEnds = workplace.job->standpoint.kind == LookKind::BothEnds;
     }
@@ -89,6 +89,15 @@ std::optional<Wish> saidBelow(const Workplace& workplace, const Layout& layout, 
     return asks ? stepQuestion(*workplace.job, area, surface) : noticesPanel(workplace, area, surface);
 }
 
+/// The card of what is in hand, else of the step that is open.
+std::optional<Wish> cardPanel(const Job& job, const Area& area, const Surface& surface) {
+    if (job.inHand)
+        return partCard(job, area, surface);
+    if (job.fastenerInHand)
+        return torqueCard(job, *job.fastenerInHand, area, surface);
+    return job.step ? stepCard(job, area, surface) : std::nullopt;
+}
+
 std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, const Surface& surface) {
     const Job& job = *workplace.job;
     std::optional<Wish> wish = jobKeys(job, surface.drafts());
@@ -101,7 +110,7 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     keepFirst(wish, cutOpenPanel(job, layout.cutOpen, surface));
     keepFirst(wish, pullApartPanel(job, layout.pullApart, surface));
     keepFirst(wish, trayPanel(job, layout.tray, surface));
-    keepFirst(wish, partCard(job, layout.card, surface));
+    keepFirst(wish, cardPanel(job, layout.card, surface));
     keepFirst(wish, linePanel(job, layout.line, surface));
     keepFirst(wish, saidBelow(workplace, layout, surface));
     return wish;

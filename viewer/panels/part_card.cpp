@@ -1,4 +1,5 @@
 #include "viewer/panels/card.h"
+#include "viewer/panels/card_frame.h"
 #include "viewer/panels/glyph.h"
 
 #include "models/procedure/order.h"
@@ -10,11 +11,6 @@
 namespace gapwise {
 
 namespace {
-
-void drawCard(const Area& area, const Surface& surface) {
-    fillArea(area, palette::kSheet, surface.px(8.0));
-    frameArea(area, palette::kAccent, surface.px(8.0), 1.5);
-}
 
 std::string whereWords(const Job& job, const PartId& part) {
     const Seating* seating = job.state.build.of(part);
@@ -77,8 +73,7 @@ struct Columns {
     Area verdict{};
 };
 
-Columns columnsOf(const Area& area, const Surface& surface) {
-    const Area inner = area.inset(surface.px(12.0));
+Columns columnsOf(const Area& inner, const Surface& surface) {
     const double gap = surface.px(18.0);
     const double free = inner.width - 3.0 * gap;
     Columns columns;
@@ -109,12 +104,17 @@ std::optional<Wish> placedColumns(const Job& job, const SeatId& seat, const Colu
 
 } // namespace
 
+Area drawCardFrame(const Area& area, const Surface& surface) {
+    fillArea(area, palette::kSheet, surface.px(8.0));
+    frameArea(area, palette::kAccent, surface.px(8.0), 1.5);
+    return area.inset(surface.px(12.0));
+}
+
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface) {
     if (area.empty() || !job.inHand)
         return std::nullopt;
     const Scope scope{surface, "card"};
-    drawCard(area, surface);
-    const Columns columns = columnsOf(area, surface);
+    const Columns columns = columnsOf(drawCardFrame(area, surface), surface);
     std::optional<Wish> wish = identity(job, *job.inHand, columns.identity, surface);
     divide(columns.identity, surface);
     if (const Seating* seating = seatingInHand(job)) {

@@ -35,6 +35,13 @@ std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface
 /// The card of the part in hand; at the bench, to say what is seen.
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface);
 
+/// The card of the step that is open.
+std::optional<Wish> stepCard(const Job& job, const Area& area, const Surface& surface);
+
+/// The card of a fastener: its stages, its screws on their flange, the hand.
+std::optional<Wish> torqueCard(const Job& job, const FastenerId& fastener, const Area& area,
+                               const Surface& surface);
+
 /// The sheet about a part, over everything but the banner.
 std::optional<Wish> aboutSheet(const Job& job, const Area& area, const Surface& surface);
 

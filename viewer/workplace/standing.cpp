@@ -76,6 +76,10 @@ std::string toText(const Standing& standing) {
             out["look"] = name;
     if (standing.inHand)
         out["in_hand"] = standing.inHand->text;
+    if (standing.fastenerInHand)
+        out["fastener"] = standing.fastenerInHand->text;
+    if (standing.step)
+        out["step"] = standing.step->text;
     if (standing.about)
         out["about"] = standing.about->text;
     return out.dump() + "\n";
@@ -104,6 +108,10 @@ std::optional<Standing> standingIn(std::string_view text) {
     at.casings = parsed->value("casings", json{}) == json(true);
     if (const std::string part = textIn(*parsed, "in_hand"); !part.empty())
         standing.inHand = PartId{part};
+    if (const std::string fastener = textIn(*parsed, "fastener"); !fastener.empty())
+        standing.fastenerInHand = FastenerId{fastener};
+    if (const std::string step = textIn(*parsed, "step"); !step.empty())
+        standing.step = StepId{step};
     if (const std::string part = textIn(*parsed, "about"); !part.empty())
         standing.about = PartId{part};
     return standing;

@@ -16,6 +16,8 @@ struct Standing {
     std::filesystem::path journal{};
     Standpoint standpoint{};
     std::optional<PartId> inHand{};
+    std::optional<FastenerId> fastenerInHand{};
+    std::optional<StepId> step{};  ///< Whose card is open.
     std::optional<PartId> about{}; ///< Of which the sheet lies open.
 
     bool operator==(const Standing&) const = default;

@@ -26,9 +26,18 @@ std::optional<Use> useNamed(std::string_view name);
 struct Act {
     Event event{};
 };
-/// Take the part of a seat, or one from the tray, in hand: its card opens. Nothing puts it down.
+/// Take the part of a seat, or one from the tray, in hand: its card opens. Nothing puts it down: the card of
+/// the step that is open lies there again.
 struct TakeInHand {
     std::optional<PartId> part{};
+};
+/// Open the card of a step: what was in hand is put down. Nothing closes it.
+struct OpenStep {
+    std::optional<StepId> step{};
+};
+/// Take the wrench to a fastener: its card lies over that of the step. Nothing puts the wrench down.
+struct OpenFastener {
+    std::optional<FastenerId> fastener{};
 };
 /// Lay the sheet about a part open, or turn its picture. Nothing lays it away.
 struct ReadAbout {
@@ -80,8 +89,8 @@ struct StartAgain {};
 struct ToOpening {};
 struct DismissNote {};
 
-using Wish =
-    std::variant<Act, TakeInHand, ReadAbout, LookAgain, TurnPiece, DrainSaid, Turning, TurningLeft, LookFirst,
-                 SaySeen, StartJob, ContinueJob, SaveSheet, StartAgain, ToOpening, DismissNote>;
+using Wish = std::variant<Act, TakeInHand, OpenStep, OpenFastener, ReadAbout, LookAgain, TurnPiece, DrainSaid,
+                          Turning, TurningLeft, LookFirst, SaySeen, StartJob, ContinueJob, SaveSheet,
+                          StartAgain, ToOpening, DismissNote>;
 
 } // namespace gapwise

@@ -36,8 +36,10 @@ struct Job {
     JobState state{};
     Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.
     std::optional<PartId> inHand{};
-    std::optional<About> about{};     ///< The sheet that lies open over everything.
-    std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
+    std::optional<FastenerId> fastenerInHand{}; ///< Never together with a part.
+    std::optional<StepId> step{};               ///< Whose card is open; under that of what is in hand.
+    std::optional<About> about{};               ///< The sheet that lies open over everything.
+    std::optional<Turning> turning{};           ///< A gap that is being turned at this moment.
     Standpoint standpoint{};
 
     Job() = default;
@@ -46,6 +48,8 @@ struct Job {
     Job(const Job&) = delete;
     Job& operator=(const Job&) = delete;
 
+    /// Whether a card lies over tray and line: of a part, of a fastener, of a step.
+    bool cardOpen() const { return inHand || fastenerInHand || step; }
     /// The attitude of the build; an unsaid one is level, inlet on top, seen from the compressor side.
     Attitude attitude() const;
     /// What the person sees from where he stands, in the attitude of the piece.

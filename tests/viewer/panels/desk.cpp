@@ -111,7 +111,7 @@ Layout Desk::layout() const {
     return layoutOf({.width = static_cast<double>(size.x),
                      .height = static_cast<double>(size.y),
                      .uiScale = panels.uiScale,
-                     .cardOpen = workplace.job && workplace.job->inHand,
+                     .cardOpen = workplace.job && workplace.job->cardOpen(),
                      .bench = workplace.job && workplace.job->use == Use::Bench});
 }
 
