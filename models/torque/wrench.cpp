@@ -99,7 +99,7 @@ Result<WrenchUse> useOfWrench(double settingNm, const WrenchRange& range) {
     if (!(settingNm >= range.leastNm.value_or(0.0) && settingNm <= *range.mostNm)) {
         const std::string most = torqueWords(*range.mostNm);
         return Error{.where = "setting",
-                     .found = torqueWords(settingNm),
+                     .found = torqueWords(settingNm, TorqueUnit::NewtonMetre, 5),
                      .allowed = range.leastNm
                                     ? fmt::format("what this wrench can be set to, {} to {}",
                                                   torqueWords(*range.leastNm), most)

@@ -1,6 +1,6 @@
 #!/bin/sh
 # What the README shows is what the program prints: readme_test.sh ROOT PROGRAMS
-# Runs the command of each ```console block, from the top of the project, and compares.
+# Runs every command of the ```console blocks, from the top of the project, and compares.
 set -u
 cd "$1" || exit 1
 PATH=$2:$PATH
@@ -28,6 +28,7 @@ while IFS= read -r line; do
         command=''
         ;;
     '$ '*)
+        [ "$command" = none ] || compare
         command=${line#\$ }
         : >"$expected"
         ;;

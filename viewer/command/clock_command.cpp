@@ -1,6 +1,7 @@
 #include "viewer/command/clock_command.h"
 
 #include "geometry/datum/datum.h"
+#include "viewer/command/number.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
@@ -36,15 +37,6 @@ struct Answer {
     Clock clock = Clock::seenFrom(Side::Compressor, Degrees{0.0});
     std::vector<SeenOnBench> seen{};
 };
-
-/// The value, or the errors kept for the end, so that all of them are told at once.
-template <class T>
-T valueOr(const Result<T>& result, T fallback, Errors& errors) {
-    if (result)
-        return *result;
-    errors.insert(errors.end(), result.errors().begin(), result.errors().end());
-    return fallback;
-}
 
 Result<Degrees> parseStand(const std::string& text) {
     double degrees = 0.0;

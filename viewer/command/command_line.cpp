@@ -1,6 +1,8 @@
 #include "viewer/command/command_line.h"
 
 #include "geometry/base/running_program.h"
+#include "viewer/command/add_command.h"
+#include "viewer/command/torque_arguments.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -35,19 +37,13 @@ struct Typed {
     ClockRequest clock{};
     CheckRequest check{};
     FrameRequest frame{};
+    TorqueTyped torque{};
     bool json = false;
 };
 
-CLI::App* addCommand(CLI::App& parent, Typed& typed, const std::string& name, const std::string& words) {
-    CLI::App* command = parent.add_subcommand(name, words);
-    command->allow_extras();
-    command->add_flag("--json", typed.json, "Print JSON instead of text");
-    return command;
-}
-
 void addClock(CLI::App& app, Typed& typed) {
-    CLI::App* clock =
-        addCommand(app, typed, "clock", "Say a direction as each side sees it, and as it lies on the bench");
+    CLI::App* clock = addCommand(app, typed.json, "clock",
+                                 "Say a direction as each side sees it, and as it lies on the bench");
     ClockRequest& request = typed.clock;
     clock->add_option("CLOCK", request.clock, "The direction, seen from --from with the inlet on top")
         ->type_name("")
@@ -78,8 +74,8 @@ void addClock(CLI::App& app, Typed& typed) {
 }
 
 void addCheck(CLI::App& app, Typed& typed) {
-    CLI::App* check =
-        addCommand(app, typed, "check", "Judge a build by every rule of its frame: what is wrong, and why");
+    CLI::App* check = addCommand(app, typed.json, "check",
+                                 "Judge a build by every rule of its frame: what is wrong, and why");
     check->add_option("BUILD", typed.check.build, "Build sheet, or - for standard input")
         ->type_name("")
         ->required();
@@ -93,7 +89,7 @@ void addFrame(CLI::App& app, Typed& typed) {
     frame->allow_extras();
     frame->require_subcommand(0, 1);
     const auto add = [&](const std::string& name, const std::string& words, FrameRequest::Act act) {
-        CLI::App* command = addCommand(*frame, typed, name, words);
+        CLI::App* command = addCommand(*frame, typed.json, name, words);
         command->add_option("FRAME", typed.frame.frame, "Id of a bundled frame, or path of a frame file")
             ->type_name("")
             ->required();
@@ -162,6 +158,8 @@ Request requestOf(const CLI::App& app, const Typed& typed) {
         return typed.clock;
     if (app.got_subcommand("check"))
         return typed.check;
+    if (app.got_subcommand("torque"))
+        return requestOf(typed.torque);
     return typed.frame;
 }
 
@@ -174,6 +172,7 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     addCheck(app, typed);
     addClock(app, typed);
     addFrame(app, typed);
+    addTorque(app, typed.torque, typed.json);
     // Last, or the commands would take it over.
     app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
     try {
@@ -191,7 +190,7 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
 }
 
 bool isCommand(std::string_view word) {
-    return word == "check" || word == "clock" || word == "frame" || word.starts_with('-');
+    return word == "check" || word == "clock" || word == "frame" || word == "torque" || word.starts_with('-');
 }
 
 /// A frame or a file in the place of a command is opened.
@@ -204,6 +203,13 @@ bool namesADocument(const std::string& word) {
 }
 
 } // namespace
+
+CLI::App* addCommand(CLI::App& parent, bool& json, const std::string& name, const std::string& words) {
+    CLI::App* command = parent.add_subcommand(name, words);
+    command->allow_extras();
+    command->add_flag("--json", json, "Print JSON instead of text");
+    return command;
+}
 
 Format formatOf(const std::vector<std::string>& arguments) {
     return std::ranges::find(arguments, "--json") == arguments.end() ? Format::Text : Format::Json;

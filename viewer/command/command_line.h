@@ -4,6 +4,7 @@
 #include "viewer/command/clock_command.h"
 #include "viewer/command/frame_command.h"
 #include "viewer/command/outcome.h"
+#include "viewer/command/torque_command.h"
 
 #include <string>
 #include <variant>
@@ -21,7 +22,8 @@ struct WindowRequest {
     std::vector<std::string> arguments{};
 };
 
-using Request = std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, WindowRequest>;
+using Request =
+    std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, TorqueRequest, WindowRequest>;
 
 /// The arguments without the program's name. The failure is a usage error in the words of the command line.
 std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments);

@@ -15,7 +15,7 @@ using Json = nlohmann::json;
 TEST(Program, HelpNamesEveryCommand) {
     const Ended ended = gapwise({"--help"});
     EXPECT_EQ(ended.status, 0);
-    for (const char* word : {"check", "clock", "frame", "open", "render", "Exit status"})
+    for (const char* word : {"check", "clock", "frame", "torque", "open", "render", "Exit status"})
         EXPECT_THAT(ended.out, HasSubstr(word));
     EXPECT_THAT(ended.err, IsEmpty());
 }
@@ -28,8 +28,18 @@ TEST(Program, HelpOfACommandNamesItsOptions) {
 }
 
 TEST(Program, HelpFitsOneHundredColumns) {
-    const std::vector<std::vector<std::string>> commands{{},        {"check"},          {"clock"},
-                                                         {"frame"}, {"frame", "check"}, {"frame", "show"}};
+    const std::vector<std::vector<std::string>> commands{{},
+                                                         {"check"},
+                                                         {"clock"},
+                                                         {"frame"},
+                                                         {"frame", "check"},
+                                                         {"frame", "show"},
+                                                         {"torque"},
+                                                         {"torque", "convert"},
+                                                         {"torque", "wrench"},
+                                                         {"torque", "preload"},
+                                                         {"torque", "nut-line"},
+                                                         {"torque", "pattern"}};
     for (std::vector<std::string> arguments : commands) {
         arguments.emplace_back("--help");
         std::istringstream lines(gapwise(arguments).out);
