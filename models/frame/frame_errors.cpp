@@ -10,6 +10,8 @@ Errors frameErrors(const Frame& frame, std::string_view file) {
     stepErrors(frame, complaints);
     ruleErrors(frame, complaints);
     exclusionErrors(frame, complaints);
+    conditionErrors(frame, complaints);
+    torqueErrors(frame, complaints);
     sizeErrors(frame, complaints);
     return complaints.take();
 }

@@ -10,13 +10,19 @@ namespace gapwise {
 
 /// Ids are unique, references resolve, parts and seats belong together, carriers have no cycle.
 void referenceErrors(const Frame& frame, Complaints& complaints);
-/// Steps have no cycle; a rule's last look comes before its seating is hidden.
+/// Steps have no cycle; a rule's last look comes before its seating is hidden; what a step asks can be
+/// answered.
 void stepErrors(const Frame& frame, Complaints& complaints);
 /// Each rule suits the parts it speaks of.
 void ruleErrors(const Frame& frame, Complaints& complaints);
 /// The rules of one part leave it a clock.
 void exclusionErrors(const Frame& frame, Complaints& complaints);
-/// Parts can be made and fit where they go.
+/// What conditions state of one part can be true together.
+void conditionErrors(const Frame& frame, Complaints& complaints);
+/// Torque plans can be carried out: patterns name every screw once, stages rise, angles are ordered, the
+/// pieces that are drawn are as many as are tightened.
+void torqueErrors(const Frame& frame, Complaints& complaints);
+/// Parts can be made and fit where they go; rests lie on the housing.
 void sizeErrors(const Frame& frame, Complaints& complaints);
 
 /// `"SR-CO"`, for the `found` of an error.

@@ -59,6 +59,31 @@ inline constexpr std::array kSignalNames{
     Named<Signal>{"notice", Signal::Notice},
 };
 
+inline constexpr std::array kOnlyWhenNames{
+    Named<OnlyWhen>{"always", OnlyWhen::Always},
+    Named<OnlyWhen>{"rotor_lowered_in", OnlyWhen::RotorLoweredIn},
+};
+
+inline constexpr std::array kQuestionNames{
+    Named<StepQuestion>{"variant", StepQuestion::Variant},
+    Named<StepQuestion>{"pick_list", StepQuestion::PickList},
+    Named<StepQuestion>{"gauges", StepQuestion::Gauges},
+    Named<StepQuestion>{"count_in", StepQuestion::CountIn},
+    Named<StepQuestion>{"count_out", StepQuestion::CountOut},
+    Named<StepQuestion>{"block_height", StepQuestion::BlockHeight},
+    Named<StepQuestion>{"retention", StepQuestion::Retention},
+    Named<StepQuestion>{"drag_torque", StepQuestion::DragTorque},
+    Named<StepQuestion>{"nut_line", StepQuestion::NutLine},
+};
+
+inline constexpr std::array kLockingNames{
+    Named<Locking>{"none", Locking::None},
+    Named<Locking>{"spring_washer", Locking::SpringWasher},
+    Named<Locking>{"tab", Locking::Tab},
+    Named<Locking>{"thread_lock", Locking::ThreadLock},
+    Named<Locking>{"thread_lock_and_tab", Locking::ThreadLockAndTab},
+};
+
 /// What a part, or a surface of it, may be stated to be.
 inline constexpr std::array<Named<std::string_view>, 5> kConditionNames{
     {{"new", "new"}, {"oiled", "oiled"}, {"greased", "greased"}, {"coated", "coated"}, {"dry", "dry"}}};
@@ -84,6 +109,12 @@ constexpr std::string_view nameOf(StepAttitude attitude) {
 }
 constexpr std::string_view nameOf(StepView view) {
     return nameIn(kStepViewNames, view);
+}
+constexpr std::string_view nameOf(OnlyWhen when) {
+    return nameIn(kOnlyWhenNames, when);
+}
+constexpr std::string_view nameOf(Locking locking) {
+    return nameIn(kLockingNames, locking);
 }
 
 } // namespace gapwise

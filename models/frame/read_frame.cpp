@@ -18,15 +18,6 @@ constexpr std::string_view kFormat = "gapwise.frame/1";
 constexpr std::array<Named<std::string_view>, 2> kVariants{
     {{"full_floating", "full_floating"}, {"pinned", "pinned"}}};
 
-constexpr std::array<Named<std::string_view>, 6> kReasons{
-    {{"PHY", "PHY"}, {"ACC", "ACC"}, {"MEA", "MEA"}, {"CLN", "CLN"}, {"SAF", "SAF"}, {"REC", "REC"}}};
-
-Precedence readPrecedence(Fields& fields) {
-    return Precedence{.step = fields.id<StepId>("step"),
-                      .reason = std::string{fields.word("reason", kReasons)},
-                      .why = fields.text("why")};
-}
-
 /// What stands at the top of the file, the sections left out.
 void readHead(Fields& fields, Frame& frame) {
     constexpr std::array<Named<bool>, 1> kFormats{{{kFormat, true}}};
@@ -63,6 +54,7 @@ Frame readWhole(const nlohmann::json& document, Complaints& complaints) {
     frame.cautions = readEach(fields.maybeObjects("cautions"), readCaution);
     frame.measurements = readEach(fields.maybeObjects("measurements"), readMeasurement);
     frame.fasteners = readEach(fields.maybeObjects("fasteners"), readFastener);
+    frame.rests = readEach(fields.maybeObjects("rests"), readRest);
     frame.sharedMaterial = readEach(fields.maybeObjects("shared_material"), readSharedMaterial);
     frame.withoutRule = readEach(fields.maybeObjects("without_rule"), readWithoutRule);
     fields.finish();
@@ -70,18 +62,6 @@ Frame readWhole(const nlohmann::json& document, Complaints& complaints) {
 }
 
 } // namespace
-
-Step readStep(Fields& fields) {
-    return Step{.id = fields.id<StepId>("id"),
-                .title = fields.text("title"),
-                .after = readEach(fields.objects("after"), readPrecedence),
-                .attitudes = fields.words("attitudes", kStepAttitudeNames),
-                .view = fields.word("view", kStepViewNames),
-                .places = fields.ids<PartId>("places"),
-                .hides = fields.ids<SeatId>("hides"),
-                .holdPoint = fields.maybeFlag("hold_point").value_or(false),
-                .pointer = fields.pointer()};
-}
 
 Result<Frame> parseFrame(const DataFolder& data, std::string_view text, std::string_view file,
                          Validation validation) {

@@ -17,20 +17,17 @@ Measurement readMeasurement(Fields& fields) {
     return Measurement{.id = fields.id<MeasurementId>("id"),
                        .name = fields.text("name"),
                        .where = fields.text("where"),
+                       .instrument = fields.maybeText("instrument").value_or(""),
                        .step = fields.id<StepId>("step"),
                        .parts = fields.ids<PartId>("parts"),
                        .pointer = fields.pointer()};
 }
 
-Fastener readFastener(Fields& fields) {
-    return Fastener{.id = fields.id<FastenerId>("id"),
-                    .name = fields.text("name"),
-                    .size = fields.text("size"),
-                    .tightensClockwise = fields.word("tightens", kTurnNames),
-                    .handSeenFrom = fields.word("seen_from", kSideNames),
-                    .step = fields.id<StepId>("step"),
-                    .parts = fields.ids<PartId>("parts"),
-                    .pointer = fields.pointer()};
+Rest readRest(Fields& fields) {
+    return Rest{.up = fields.word("up", kSideNames),
+                .faceMm = fields.number("face_z_mm", kStationMm),
+                .clearanceMm = fields.number("clearance_mm", kLengthMm),
+                .pointer = fields.pointer()};
 }
 
 SharedMaterial readSharedMaterial(Fields& fields) {

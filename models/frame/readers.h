@@ -18,6 +18,7 @@ Step readStep(Fields& fields);
 Caution readCaution(Fields& fields);
 Measurement readMeasurement(Fields& fields);
 Fastener readFastener(Fields& fields);
+Rest readRest(Fields& fields);
 SharedMaterial readSharedMaterial(Fields& fields);
 WithoutRule readWithoutRule(Fields& fields);
 

@@ -232,6 +232,8 @@ void References::checkSteps() const {
             parts_.need(step.places[i].text, at(step.pointer, "places", i), complaints_);
         for (std::size_t i = 0; i < step.hides.size(); ++i)
             seats_.need(step.hides[i].text, at(step.pointer, "hides", i), complaints_);
+        for (std::size_t i = 0; i < step.standsFor.size(); ++i)
+            steps_.need(step.standsFor[i].text, at(step.pointer, "stands_for", i), complaints_);
     }
 }
 
@@ -252,6 +254,11 @@ void References::checkNotes() const {
     for (const Fastener& fastener : frame_.fasteners) {
         needParts(fastener.parts, fastener.pointer);
         steps_.need(fastener.step.text, fastener.pointer + "/step", complaints_);
+        if (!fastener.plan || !fastener.plan->nutLine)
+            continue;
+        for (std::size_t i = 0; i < fastener.plan->nutLine->stack.size(); ++i)
+            parts_.need(fastener.plan->nutLine->stack[i].text, at(fastener.pointer, "nut_line/stack", i),
+                        complaints_);
     }
     for (const SharedMaterial& shared : frame_.sharedMaterial) {
         parts_.need(shared.first.text, shared.pointer + "/first", complaints_);

@@ -88,9 +88,16 @@ public:
 
     void operator()(const EngagedRule& rule) const;
 
-    void operator()(const HandRule& /*references say it all*/) const {}
-    void operator()(const OrderRule& /*references say it all*/) const {}
-    void operator()(const ConditionRule& /*references say it all*/) const {}
+    void operator()(const HandRule& rule) const;
+
+    void operator()(const OrderRule& rule) const {
+        const Step* step = frame_.step(rule.step);
+        if (step && step->after.empty())
+            complain("step", fmt::format("{}, which needs no other step", quotedId(rule.step.text)),
+                     "a step with something under after");
+    }
+
+    void operator()(const ConditionRule& /*conditionErrors says it all*/) const {}
 
     void checkCommon() const {
         if (rule_.severity < 1 || rule_.severity > 4)
@@ -177,6 +184,24 @@ void RuleChecker::operator()(const EngagedRule& rule) const {
                  "a pin or a feature of another part");
     if (!(rule.engage >= kLeastEngagement) || rule.engage > kHalfTurn)
         complain("engage_deg", fmt::format("{}", rule.engage.value), "half the play, from 0.5 to 180");
+}
+
+/// A rule that wants another sense than the fastener tightens in would have it slackened.
+void RuleChecker::operator()(const HandRule& rule) const {
+    const Fastener* fastener = frame_.fastener(rule.fastener);
+    if (!fastener)
+        return;
+    const bool sameSide = fastener->handSeenFrom == rule.seenFrom;
+    if ((fastener->tightensClockwise == rule.clockwise) != sameSide)
+        complain("turned",
+                 fmt::format("{}, seen from the {} side", nameIn(kTurnNames, rule.clockwise),
+                             nameOf(rule.seenFrom)),
+                 fmt::format("as {} tightens: {}, seen from the {} side", fastener->id.text,
+                             nameIn(kTurnNames, fastener->tightensClockwise),
+                             nameOf(fastener->handSeenFrom)));
+    if (rule.part.empty())
+        complain("fastener", fmt::format("{}, of which no piece is a part", quotedId(rule.fastener.text)),
+                 "a fastener that a part names as its own");
 }
 
 /// The feature has to cut the bore where the ring's groove is, else the rule means nothing.

@@ -163,6 +163,26 @@ void carrierErrors(const Frame& frame, const Seat& seat, Complaints& complaints)
     }
 }
 
+/// The piece rests on a face of its housing: within its length, and one face an end.
+void restErrors(const Frame& frame, Complaints& complaints) {
+    const PartType* housing = frame.typeOf(frame.housing);
+    const Seat* seat = frame.seat(seatOf(frame.housing));
+    const Envelope body = housing ? envelopeOf(housing->shape) : Envelope{};
+    for (std::size_t i = 0; i < frame.rests.size(); ++i) {
+        const Rest& rest = frame.rests[i];
+        const auto before = frame.rests.begin() + static_cast<std::ptrdiff_t>(i);
+        if (std::ranges::find(frame.rests.begin(), before, rest.up, &Rest::up) != before)
+            complaints.add(rest.pointer + "/up", quotedId(nameOf(rest.up)), "each end once");
+        if (body.empty() || !seat)
+            continue;
+        const Span reach{seat->zMm + body.z.from, seat->zMm + body.z.to};
+        if (!isInside(Span{rest.faceMm, rest.faceMm}, reach))
+            complaints.add(
+                rest.pointer + "/face_z_mm", fmt::format("{}", rest.faceMm),
+                fmt::format("a face of {}, which reaches from {}", frame.housing.text, asText(reach)));
+    }
+}
+
 } // namespace
 
 void sizeErrors(const Frame& frame, Complaints& complaints) {
@@ -175,6 +195,7 @@ void sizeErrors(const Frame& frame, Complaints& complaints) {
             grooveErrors(frame, seat, complaints);
         carrierErrors(frame, seat, complaints);
     }
+    restErrors(frame, complaints);
 }
 
 } // namespace gapwise

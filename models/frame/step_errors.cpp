@@ -1,5 +1,7 @@
 #include "models/frame/frame_errors.h"
 
+#include "models/frame/names.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -117,6 +119,40 @@ void lastLookError(const Frame& frame, const StepOrder& order, const Rule& rule,
                        fmt::format("{} or a step before it", tooEarly->id.text));
 }
 
+bool tightensWithRunDown(const Frame& frame, const Step& step) {
+    return std::ranges::any_of(frame.fasteners, [&](const Fastener& fastener) {
+        return fastener.step == step.id && fastener.plan && fastener.plan->runDown;
+    });
+}
+
+/// A nut line is read where the nut is tightened, or at a step after that one.
+bool followsRunDown(const Frame& frame, const StepOrder& order, std::size_t step) {
+    return std::ranges::any_of(frame.fasteners, [&](const Fastener& fastener) {
+        const auto at = order.indexOf(fastener.step);
+        return at && fastener.plan && fastener.plan->nutLine && (*at == step || order.mustPrecede(*at, step));
+    });
+}
+
+void askErrors(const Frame& frame, const StepOrder& order, Complaints& complaints) {
+    for (std::size_t at = 0; at < frame.steps.size(); ++at) {
+        const Step& step = frame.steps[at];
+        for (std::size_t i = 0; i < step.asks.size(); ++i) {
+            const std::string pointer = fmt::format("{}/asks/{}", step.pointer, i);
+            const std::string found = quotedId(nameIn(kQuestionNames, step.asks[i]));
+            if (step.asks[i] == StepQuestion::DragTorque && !tightensWithRunDown(frame, step))
+                complaints.add(pointer, found, "at a step that tightens a fastener with run_down");
+            if (step.asks[i] == StepQuestion::NutLine && !followsRunDown(frame, order, at))
+                complaints.add(pointer, found, "at or after the step of a fastener with nut_line");
+            if (step.asks[i] == StepQuestion::BlockHeight && frame.rests.empty())
+                complaints.add(pointer, found, "in a frame with rests");
+        }
+        for (std::size_t i = 0; i < step.standsFor.size(); ++i)
+            if (step.standsFor[i] == step.id)
+                complaints.add(fmt::format("{}/stands_for/{}", step.pointer, i), quotedId(step.id.text),
+                               "other steps");
+    }
+}
+
 } // namespace
 
 void stepErrors(const Frame& frame, Complaints& complaints) {
@@ -124,6 +160,7 @@ void stepErrors(const Frame& frame, Complaints& complaints) {
     order.complainOfCircles(complaints);
     for (const Rule& rule : frame.rules)
         lastLookError(frame, order, rule, complaints);
+    askErrors(frame, order, complaints);
 }
 
 } // namespace gapwise

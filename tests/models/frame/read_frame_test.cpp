@@ -2,7 +2,7 @@
 
 #include "models/frame/names.h"
 #include "tests/support/print_error.h"
-#include "tests/support/small_frame.h"
+#include "tests/support/tightened_frame.h"
 
 #include <gmock/gmock.h>
 
@@ -173,6 +173,94 @@ TEST(ReadFrame, ReadsSteps) {
     EXPECT_FALSE(frame.steps[3].holdPoint);
 }
 
+TEST(ReadFrame, ReadsTheCardOfAStep) {
+    const Frame frame =
+        ChangedFrame{}
+            .set("/steps/2/only_when", "rotor_lowered_in")
+            .set("/steps/2/after/0/only_when", "rotor_lowered_in")
+            .set("/steps/2/may_skip", true)
+            .set("/steps/2/holds_rotor", true)
+            .set("/steps/2/closes_record", true)
+            .set("/steps/2/stands_for", {"S1"})
+            .set("/steps/2/acts", {"Oil.", "Lower."})
+            .set("/steps/2/lubricants", {{{"where", "journals"}, {"use", "oil"}, {"never", "grease"}}})
+            .set("/steps/2/tools", {"socket"})
+            .set("/steps/2/consumables", {{{"name", "ring"}, {"quantity", 2}}})
+            .set("/steps/2/witness", {{{"look", "turns"}, {"good", "free"}, {"bad", "chip"}}})
+            .set("/steps/2/records", {"gap"})
+            .set("/steps/2/asks", {"retention", "variant"})
+            .read()
+            .value();
+    const Step& step = frame.steps[2];
+    EXPECT_EQ(step.when, OnlyWhen::RotorLoweredIn);
+    EXPECT_EQ(step.after[0].when, OnlyWhen::RotorLoweredIn);
+    EXPECT_TRUE(step.maySkip && step.holdsRotor && step.closesRecord);
+    EXPECT_THAT(step.standsFor, ElementsAre(StepId{"S1"}));
+    EXPECT_THAT(step.acts, ElementsAre("Oil.", "Lower."));
+    ASSERT_THAT(step.lubricants, SizeIs(1));
+    EXPECT_EQ(step.lubricants[0].where + step.lubricants[0].use + step.lubricants[0].never,
+              "journalsoilgrease");
+    EXPECT_THAT(step.tools, ElementsAre("socket"));
+    ASSERT_THAT(step.consumables, SizeIs(1));
+    EXPECT_EQ(step.consumables[0].name, "ring");
+    EXPECT_EQ(step.consumables[0].quantity, 2);
+    ASSERT_THAT(step.witness, SizeIs(1));
+    EXPECT_EQ(step.witness[0].look + step.witness[0].good + step.witness[0].bad, "turnsfreechip");
+    EXPECT_THAT(step.records, ElementsAre("gap"));
+    EXPECT_THAT(step.asks, ElementsAre(StepQuestion::Retention, StepQuestion::Variant));
+    const Step& plain = frame.steps[0];
+    EXPECT_EQ(plain.when, OnlyWhen::Always);
+    EXPECT_FALSE(plain.maySkip || plain.holdsRotor || plain.closesRecord);
+    EXPECT_THAT(plain.acts, IsEmpty());
+}
+
+TEST(ReadFrame, ReadsHowAFastenerIsTightened) {
+    const Frame frame = tightenedFrame().read().value();
+    const TorquePlan& screws = *frame.fasteners[0].plan;
+    EXPECT_EQ(screws.thread, "M5");
+    EXPECT_EQ(screws.propertyClass, "8.8");
+    EXPECT_EQ(screws.lengthMm, 12.0);
+    EXPECT_EQ(screws.torqueNm, 5.0);
+    EXPECT_EQ(screws.lubrication, "light oil");
+    EXPECT_FALSE(screws.lubricatedValue);
+    EXPECT_EQ(screws.locking, Locking::SpringWasher);
+    EXPECT_THAT(screws.stagesPercent, ElementsAre(60.0, 100.0));
+    EXPECT_THAT(screws.pattern, ElementsAre(1, 3, 2, 4));
+    EXPECT_TRUE(screws.checkPass);
+    EXPECT_EQ(screws.frictionThread, 0.14);
+    EXPECT_EQ(screws.frictionHead, 0.12);
+    EXPECT_EQ(screws.headDiameterMm, 7.0);
+    ASSERT_THAT(screws.groups, SizeIs(2));
+    EXPECT_EQ(screws.groups[1].name, "right");
+    EXPECT_EQ(screws.groups[1].count, 4);
+    EXPECT_FALSE(screws.runDown || screws.nutLine);
+    EXPECT_EQ(screws.check, "even gap");
+    EXPECT_EQ(screws.source, "invented");
+    const TorquePlan& nut = *frame.fasteners[1].plan;
+    ASSERT_TRUE(nut.runDown && nut.nutLine);
+    EXPECT_EQ(nut.runDown->seatNm, 16.0);
+    EXPECT_EQ(nut.runDown->snugNm, 5.0);
+    EXPECT_EQ(nut.runDown->dragMostNm, 1.0);
+    EXPECT_EQ(nut.runDown->leastAngle.value, 12.0);
+    EXPECT_EQ(nut.runDown->mostAngle.value, 28.0);
+    EXPECT_EQ(nut.runDown->torqueFactor, 0.16);
+    EXPECT_EQ(nut.runDown->stiffnessKnPerMm, 134.0);
+    EXPECT_EQ(nut.runDown->stemDiameterMm, 8.0);
+    EXPECT_EQ(nut.nutLine->agrees.value, 8.0);
+    EXPECT_EQ(nut.nutLine->small.value, 25.0);
+    EXPECT_THAT(nut.nutLine->stack, ElementsAre(PartId{"COLLAR"}));
+}
+
+TEST(ReadFrame, ASchemaKnowsEveryKeyOfAPlan) {
+    const std::string text = tightenedFrame().text();
+    const Result<Frame> frame = parseFrame(kBundled, text, "f.json", Validation::Full);
+    ASSERT_TRUE(frame) << describe(frame.errors().front());
+    const std::string none = tightenedFrame().erase("/fasteners/0", "torque_Nm").text();
+    EXPECT_FALSE(parseFrame(kBundled, none, "f.json", Validation::Full));
+    const std::string halved = tightenedFrame().erase("/fasteners/0", "groups").text();
+    EXPECT_FALSE(parseFrame(kBundled, halved, "f.json", Validation::Full));
+}
+
 TEST(ReadFrame, ComplainsAboutEverythingAtOnceWithoutASchema) {
     const Errors errors = ChangedFrame{}
                               .set("/format", "gapwise.frame/2")
@@ -180,7 +268,7 @@ TEST(ReadFrame, ComplainsAboutEverythingAtOnceWithoutASchema) {
                               .set("/part_types/0/density_g_cm3", "heavy")
                               .set("/seats/1/z_mm", 1e6)
                               .set("/rules/0/tolerance_deg", -1)
-                              .set("/rules/3/kind", "order")
+                              .set("/rules/3/kind", "colour")
                               .set("/rules/4/severity", 5)
                               .set("/rules/8/parts", {"PR-1"})
                               .set("/steps/0/attitudes/0", "upside_down")
@@ -195,8 +283,10 @@ TEST(ReadFrame, ComplainsAboutEverythingAtOnceWithoutASchema) {
             Error{"f.json#/part_types/0/density_g_cm3", "\"heavy\"", "a number above 0 to 25"},
             Error{"f.json#/seats/1/z_mm", "1000000.0", "a number from -5000 to 5000"},
             Error{"f.json#/rules/0/tolerance_deg", "-1", "a number from 0 to 180"},
-            Error{"f.json#/rules/3/kind", "\"order\"",
-                  "gap_clock, mark, gaps_apart, gap_clear_of, face, joint, seat, match_marks or engaged"},
+            Error{"f.json#/rules/3/kind", "\"colour\"",
+                  "gap_clock, mark, gaps_apart, gap_clear_of, face, joint, seat, match_marks, engaged, hand, "
+                  "order "
+                  "or condition"},
             // Read as the first kind, it lacks that kind's keys and has one too many.
             Error{"f.json#/rules/3", "no key \"part\"", "an object with the key part"},
             Error{"f.json#/rules/3", "no key \"clock_deg\"", "an object with the key clock_deg"},

@@ -99,4 +99,27 @@ TEST(SizeErrors, NumbersOutsideTheReaderAreRefusedToo) {
     EXPECT_THAT(errors, Contains(Error{"f.json#/seats/2/groove/bore_mm", "-20", "a diameter above 0"}));
 }
 
+TEST(SizeErrors, ARestLiesOnTheHousingAndOneAnEnd) {
+    const auto rests = [](const char* text) { return nlohmann::json::parse(text); };
+    EXPECT_THAT(ChangedFrame{}
+                    .set("/rests", rests(R"([{"up": "turbine", "face_z_mm": 0, "clearance_mm": 20},
+                                     {"up": "compressor", "face_z_mm": -60, "clearance_mm": 20}])"))
+                    .errors(),
+                IsEmpty());
+    EXPECT_THAT(ChangedFrame{}
+                    .set("/rests", rests(R"([{"up": "turbine", "face_z_mm": 1, "clearance_mm": 20}])"))
+                    .errors(),
+                ElementsAre(Error{"f.json#/rests/0/face_z_mm", "1",
+                                  "a face of HOUSING, which reaches from -60 to 0 mm"}));
+    EXPECT_THAT(ChangedFrame{}
+                    .set("/rests", rests(R"([{"up": "turbine", "face_z_mm": 0, "clearance_mm": 20},
+                                             {"up": "turbine", "face_z_mm": 0, "clearance_mm": 20}])"))
+                    .errors(),
+                ElementsAre(Error{"f.json#/rests/1/up", "\"turbine\"", "each end once"}));
+    EXPECT_THAT(ChangedFrame{}
+                    .set("/rests", rests(R"([{"up": "turbine", "face_z_mm": 0, "clearance_mm": 0}])"))
+                    .errors(),
+                ElementsAre(testing::Field(&Error::where, "f.json#/rests/0/clearance_mm")));
+}
+
 } // namespace gapwise

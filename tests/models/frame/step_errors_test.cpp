@@ -1,5 +1,5 @@
 #include "tests/support/print_error.h"
-#include "tests/support/small_frame.h"
+#include "tests/support/tightened_frame.h"
 
 #include <gmock/gmock.h>
 
@@ -72,6 +72,37 @@ TEST(StepErrors, ARuleOfTwoPartsNeedsOneThatCanBeSeen) {
     EXPECT_THAT(ChangedFrame{}.set("/rules/8/last_look", "S4").errors(),
                 ElementsAre(Error{"f.json#/rules/8/last_look", "\"S4\", but S3 hides seat-PR-2 before",
                                   "S3 or a step before it"}));
+}
+
+TEST(StepErrors, TheDragIsReadWhereTheNutIsRunDown) {
+    EXPECT_THAT(tightenedFrame().set("/steps/3/asks", {"drag_torque"}).errors(), IsEmpty());
+    EXPECT_THAT(tightenedFrame().set("/steps/1/asks", {"drag_torque"}).errors(),
+                ElementsAre(Error{"f.json#/steps/1/asks/0", "\"drag_torque\"",
+                                  "at a step that tightens a fastener with run_down"}));
+}
+
+TEST(StepErrors, TheNutLineIsReadAfterTheNutWasTightened) {
+    EXPECT_THAT(tightenedFrame().set("/steps/3/asks", {"nut_line"}).errors(), IsEmpty());
+    EXPECT_THAT(tightenedFrame().set("/steps/2/asks", {"nut_line"}).errors(),
+                ElementsAre(Error{"f.json#/steps/2/asks/0", "\"nut_line\"",
+                                  "at or after the step of a fastener with nut_line"}));
+}
+
+TEST(StepErrors, ABlockNeedsARest) {
+    const nlohmann::json rests =
+        nlohmann::json::parse(R"([{"up": "turbine", "face_z_mm": -1, "clearance_mm": 20}])");
+    EXPECT_THAT(ChangedFrame{}.set("/steps/0/asks", {"block_height"}).set("/rests", rests).errors(),
+                IsEmpty());
+    EXPECT_THAT(ChangedFrame{}.set("/steps/0/asks", {"block_height"}).errors(),
+                ElementsAre(Error{"f.json#/steps/0/asks/0", "\"block_height\"", "in a frame with rests"}));
+}
+
+TEST(StepErrors, AStepStandsForOthers) {
+    EXPECT_THAT(ChangedFrame{}.set("/steps/3/stands_for", {"S2"}).errors(), IsEmpty());
+    EXPECT_THAT(ChangedFrame{}.set("/steps/3/stands_for", {"S4"}).errors(),
+                ElementsAre(Error{"f.json#/steps/3/stands_for/0", "\"S4\"", "other steps"}));
+    EXPECT_THAT(ChangedFrame{}.set("/steps/3/stands_for", {"S9"}).errors(),
+                ElementsAre(testing::Field(&Error::where, "f.json#/steps/3/stands_for/0")));
 }
 
 } // namespace gapwise
