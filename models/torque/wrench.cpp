@@ -74,11 +74,14 @@ Errors rangeErrors(const WrenchRange& range) {
         refuseTorque(*range.leastNm, "wrench-min", errors);
     if (range.mostNm)
         refuseTorque(*range.mostNm, "wrench-max", errors);
-    if (range.leastNm && !range.mostNm)
+    if (!range.leastNm)
+        return errors;
+    const double leastNm = *range.leastNm;
+    if (!range.mostNm)
         errors.push_back({"wrench-min", "no maximum", "only with the wrench's maximum"});
-    if (errors.empty() && range.leastNm && *range.leastNm >= *range.mostNm)
-        errors.push_back({"wrench-min", torqueWords(*range.leastNm),
-                          fmt::format("less than the maximum, {}", torqueWords(*range.mostNm))});
+    else if (const double mostNm = *range.mostNm; errors.empty() && leastNm >= mostNm)
+        errors.push_back({"wrench-min", torqueWords(leastNm),
+                          fmt::format("less than the maximum, {}", torqueWords(mostNm))});
     return errors;
 }
 
@@ -96,17 +99,15 @@ double coarsestResolutionNm(double readingNm, double mostNm) {
 
 Result<WrenchUse> useOfWrench(double settingNm, const WrenchRange& range) {
     assert(range.mostNm && rangeErrors(range).empty());
-    if (!(settingNm >= range.leastNm.value_or(0.0) && settingNm <= *range.mostNm)) {
-        const std::string most = torqueWords(*range.mostNm);
-        return Error{.where = "setting",
-                     .found = torqueWords(settingNm, TorqueUnit::NewtonMetre, 5),
-                     .allowed = range.leastNm
-                                    ? fmt::format("what this wrench can be set to, {} to {}",
-                                                  torqueWords(*range.leastNm), most)
-                                    : fmt::format("what this wrench can be set to, up to {}", most)};
-    }
-    return WrenchUse{.deviationNm = permissibleDeviation(*range.mostNm) * settingNm,
-                     .belowCheckPoints = settingNm < kLeastCheckedShare * *range.mostNm};
+    const double leastNm = range.leastNm.value_or(0.0);
+    const double mostNm = range.mostNm.value_or(kMostTorqueNm);
+    if (settingNm >= leastNm && settingNm <= mostNm)
+        return WrenchUse{.deviationNm = permissibleDeviation(mostNm) * settingNm,
+                         .belowCheckPoints = settingNm < kLeastCheckedShare * mostNm};
+    const std::string from = range.leastNm ? torqueWords(leastNm) + " to" : "up to";
+    return Error{.where = "setting",
+                 .found = torqueWords(settingNm, TorqueUnit::NewtonMetre, 5),
+                 .allowed = fmt::format("what this wrench can be set to, {} {}", from, torqueWords(mostNm))};
 }
 
 } // namespace gapwise

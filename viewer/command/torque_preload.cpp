@@ -58,8 +58,9 @@ void refuseContradictions(const PreloadRequest& request, Errors& errors) {
 }
 
 void readClass(const std::string& text, Question& question, Errors& errors) {
-    question.property = valueOr(parsePropertyClass(text, "--class"), PropertyClass::P88, errors);
-    if (!isMade(*question.property, question.joint.thread.diameterMm))
+    const PropertyClass property = valueOr(parsePropertyClass(text, "--class"), PropertyClass::P88, errors);
+    question.property = property;
+    if (!isMade(property, question.joint.thread.diameterMm))
         errors.push_back({"--class", fmt::format("\"{}\"", text), "8.8, 10.9 or 12.9: 9.8 ends at M16"});
 }
 
@@ -103,7 +104,8 @@ double forceOf(const Question& question) {
         return clampForceKn(question.joint, *question.torqueNm);
     if (question.forceKn)
         return *question.forceKn;
-    return vdiPreloadKn(*question.property, question.joint.thread, question.joint.friction.thread);
+    return vdiPreloadKn(question.property.value_or(PropertyClass::P88), question.joint.thread,
+                        question.joint.friction.thread);
 }
 
 Answer answerTo(const Question& question) {
@@ -136,8 +138,7 @@ std::string sharesText(const Answer& answer) {
     return table(rows, "  ");
 }
 
-std::string classText(const Question& question, const Answer& answer) {
-    const PropertyClass property = *question.property;
+std::string classText(const Question& question, PropertyClass property, const Answer& answer) {
     const MetricThread& thread = question.joint.thread;
     const double preloadKn = vdiPreloadKn(property, thread, question.joint.friction.thread);
     std::string text = fmt::format("Class {}: {:.0f} % of the proof load, {} (ISO 898-1){}.\n",
@@ -146,11 +147,10 @@ std::string classText(const Question& question, const Answer& answer) {
                                    answer.overloaded ? ": more than it must bear" : "");
     text += fmt::format("90 % of its yield stress: {} at {} (VDI 2230).\n", kilonewtons(preloadKn),
                         torqueWords(vdiTorqueNm(question.joint, preloadKn)));
-    if (question.tighteningFactor)
-        text += fmt::format("With a tightening factor of {} at least {} of {} are there (VDI 2230).\n",
-                            *question.tighteningFactor,
-                            kilonewtons(leastPreloadKn(answer.forceKn, *question.tighteningFactor)),
-                            kilonewtons(answer.forceKn));
+    if (const std::optional<double> factor = question.tighteningFactor)
+        text +=
+            fmt::format("With a tightening factor of {} at least {} of {} are there (VDI 2230).\n", *factor,
+                        kilonewtons(leastPreloadKn(answer.forceKn, *factor)), kilonewtons(answer.forceKn));
     return text;
 }
 
@@ -169,7 +169,7 @@ std::string asText(const Question& question, const Answer& answer) {
                         withFigures(stressMpa(answer.forceKn, joint.thread), 3),
                         withFigures(sizesOf(joint.thread).stressAreaMm2, 3));
     if (question.property)
-        text += classText(question, answer);
+        text += classText(question, *question.property, answer);
     text += fmt::format("The thread is {}: it tightens {} as you face the nut or head.\n",
                         nameOf(joint.thread.hand), nameOf(tighteningAsFaced(joint.thread.hand)));
     return text;
@@ -188,8 +188,7 @@ nlohmann::ordered_json threadJson(const MetricThread& thread) {
             {"lead_deg", sizes.lead.value}};
 }
 
-nlohmann::ordered_json classJson(const Question& question, const Answer& answer) {
-    const PropertyClass property = *question.property;
+nlohmann::ordered_json classJson(const Question& question, PropertyClass property, const Answer& answer) {
     const MetricThread& thread = question.joint.thread;
     const double preloadKn = vdiPreloadKn(property, thread, question.joint.friction.thread);
     nlohmann::ordered_json object{{"name", nameOf(property)},
@@ -219,7 +218,7 @@ std::string asJson(const Question& question, const Answer& answer) {
         document["shares"].push_back(
             {{"of", name}, {"torque_Nm", torqueNm}, {"share", torqueNm / answer.shares.total()}});
     if (question.property)
-        document["class"] = classJson(question, answer);
+        document["class"] = classJson(question, *question.property, answer);
     return document.dump(2) + "\n";
 }
 

@@ -29,11 +29,20 @@ struct Question {
     std::optional<double> stepNm{};
 };
 
+/// The setting on the wrench whose maximum was said.
+struct OnWrench {
+    double mostNm = 0.0;
+    WrenchUse use{};
+    double coarsestNm = 0.0; ///< Step that an electronic wrench may show at this setting.
+    bool tooCoarse = false;  ///< This one shows coarser steps.
+};
+
 struct Answer {
     double settingNm = 0.0;
     double uncorrectedNm = 0.0; ///< What the fastener gets when the wrench is set to the target.
-    std::optional<WrenchUse> use{};
-    bool tooCoarse = false; ///< The wrench shows coarser steps than its class allows at this setting.
+    std::optional<OnWrench> on{};
+
+    bool broken() const { return on && on->tooCoarse; }
 };
 
 /// The models speak of what it is; the command line of the option that said it.
@@ -82,12 +91,14 @@ Result<Answer> answerTo(const Question& question) {
     Answer answer{.settingNm = *setting, .uncorrectedNm = *appliedTorqueNm(targetNm, question.adapter)};
     if (!question.range.mostNm)
         return answer;
+    OnWrench on{.mostNm = *question.range.mostNm};
     const Result<WrenchUse> use = useOfWrench(answer.settingNm, question.range);
     if (!use)
         return atOptions(use.errors());
-    answer.use = *use;
-    answer.tooCoarse = question.stepNm.value_or(0.0) >
-                       coarsestResolutionNm(answer.settingNm, *question.range.mostNm) * (1.0 + kRounding);
+    on.use = *use;
+    on.coarsestNm = coarsestResolutionNm(answer.settingNm, on.mostNm);
+    on.tooCoarse = question.stepNm.value_or(0.0) > on.coarsestNm * (1.0 + kRounding);
+    answer.on = on;
     return answer;
 }
 
@@ -103,18 +114,17 @@ std::string adapterWords(const Adapter& adapter) {
                        adapter.wrenchMm, adapter.adapterMm, lies);
 }
 
-std::string useWords(const Question& question, const Answer& answer) {
-    const double mostNm = *question.range.mostNm;
+std::string wrenchText(const Question& question, const OnWrench& on) {
     const auto words = [&](double torqueNm) { return torqueWords(torqueNm, question.target.unit); };
     std::string text =
         fmt::format("A wrench up to {} may be off by ±{:.0f} %, that is ±{} here (ISO 6789).\n",
-                    words(mostNm), permissibleDeviation(mostNm) * 100.0, words(answer.use->deviationNm));
-    if (answer.use->belowCheckPoints)
+                    words(on.mostNm), permissibleDeviation(on.mostNm) * 100.0, words(on.use.deviationNm));
+    if (on.use.belowCheckPoints)
         text += fmt::format("Below {}, 20 % of its maximum, no calibration checks it: take a smaller one.\n",
-                            words(checkPointsNm(mostNm).front()));
-    if (answer.tooCoarse)
+                            words(checkPointsNm(on.mostNm).front()));
+    if (on.tooCoarse)
         text += fmt::format("It shows steps of {}; at this setting {} is the coarsest (ISO 6789).\n",
-                            words(*question.stepNm), words(coarsestResolutionNm(answer.settingNm, mostNm)));
+                            words(question.stepNm.value_or(0.0)), words(on.coarsestNm));
     return text;
 }
 
@@ -128,7 +138,16 @@ std::string asText(const Question& question, const Answer& answer) {
     if (std::abs(more) >= 0.0005)
         text += fmt::format("Set to {} it would give {} ({:+.1f} %).\n", target,
                             torqueWords(answer.uncorrectedNm, unit), more * 100.0);
-    return answer.use ? text + useWords(question, answer) : text;
+    return answer.on ? text + wrenchText(question, *answer.on) : text;
+}
+
+nlohmann::ordered_json wrenchJson(const OnWrench& on) {
+    return {{"most_Nm", on.mostNm},
+            {"permissible_deviation", permissibleDeviation(on.mostNm)},
+            {"deviation_Nm", on.use.deviationNm},
+            {"below_check_points", on.use.belowCheckPoints},
+            {"coarsest_step_Nm", on.coarsestNm},
+            {"too_coarse", on.tooCoarse}};
 }
 
 std::string asJson(const Question& question, const Answer& answer) {
@@ -141,15 +160,8 @@ std::string asJson(const Question& question, const Answer& answer) {
         {"target", torque(question.target.newtonMetres())}, {"setting", torque(answer.settingNm)},
         {"uncorrected", torque(answer.uncorrectedNm)},      {"length_mm", question.adapter.wrenchMm},
         {"adapter_mm", question.adapter.adapterMm},         {"angle_deg", question.adapter.angle.value}};
-    if (!answer.use)
-        return document.dump(2) + "\n";
-    const double mostNm = *question.range.mostNm;
-    document["wrench"] = {{"most_Nm", mostNm},
-                          {"permissible_deviation", permissibleDeviation(mostNm)},
-                          {"deviation_Nm", answer.use->deviationNm},
-                          {"below_check_points", answer.use->belowCheckPoints},
-                          {"coarsest_step_Nm", coarsestResolutionNm(answer.settingNm, mostNm)},
-                          {"too_coarse", answer.tooCoarse}};
+    if (answer.on)
+        document["wrench"] = wrenchJson(*answer.on);
     return document.dump(2) + "\n";
 }
 
@@ -162,7 +174,7 @@ Outcome torqueWrench(const WrenchRequest& request, Format format) {
     const Result<Answer> answer = answerTo(*question);
     if (!answer)
         return misused("gapwise torque wrench", answer.errors());
-    return Outcome{.status = answer->tooCoarse ? ExitStatus::Broken : ExitStatus::Holds,
+    return Outcome{.status = answer->broken() ? ExitStatus::Broken : ExitStatus::Holds,
                    .text = format == Format::Json ? asJson(*question, *answer) : asText(*question, *answer)};
 }
 

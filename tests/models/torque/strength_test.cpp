@@ -14,7 +14,7 @@ namespace gapwise::test {
 namespace {
 
 MetricThread coarse(double diameterMm) {
-    return {.diameterMm = diameterMm, .pitchMm = *coarsePitchMm(diameterMm)};
+    return {.diameterMm = diameterMm, .pitchMm = coarsePitchMm(diameterMm).value_or(0.0)};
 }
 
 void expectLoads(double diameterMm, const std::vector<std::pair<PropertyClass, double>>& loadsN) {
