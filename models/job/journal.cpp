@@ -83,6 +83,11 @@ std::pair<std::string_view, bool> wholeLines(std::string_view text) {
 
 } // namespace
 
+void setUse(Log& log, std::string_view use) {
+    log.rehearsal = use == "practise";
+    log.demands = use == "show" ? Demands::Order : Demands::All;
+}
+
 Result<Journal> Journal::create(const std::filesystem::path& file, const JournalHead& head) {
     std::error_code ignored;
     std::filesystem::create_directories(file.parent_path(), ignored);

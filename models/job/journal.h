@@ -17,6 +17,10 @@ struct JournalHead {
     std::string sheetText{};
 };
 
+/// What a use asks of a job: practice is a rehearsal, in which no finding is overridden; showing asks for the
+/// order only.
+void setUse(Log& log, std::string_view use);
+
 /// An append-only journal of events, one a line. An event is on disk when `append` returns.
 class Journal {
 public:

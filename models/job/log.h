@@ -12,11 +12,18 @@
 
 namespace gapwise {
 
+/// What is asked before a step may be called done.
+enum class Demands {
+    Order, ///< That what it needs is done and its parts are in: for showing how the work goes.
+    All    ///< Also its fasteners, questions and cautions, and names at hold points.
+};
+
 /// All that was done to one cartridge, in order. It only ever grows: taking back is an event too.
 struct Log {
     Build start{}; ///< What the job began with: the frame's name, or a build sheet that was opened.
     std::vector<Event> events{};
     bool rehearsal = false; ///< Practice, exam: no finding is overridden.
+    Demands demands = Demands::All;
 };
 
 /// The state after all events that stand.
@@ -38,19 +45,26 @@ struct JobState {
     bool turnedUnretained =
         false; ///< The piece was turned with a loose rotor, which was not put in again since.
     bool rehearsal = false;
+    Demands demands = Demands::All;
 
     const Answered* answer(const StepId& step, std::string_view question) const;
 };
 
-/// What may be done to a build now: refused with the reason when a part or seat is not there, the seat is
-/// taken, the part sits elsewhere, or the way in is blocked. Out of order or in the wrong groove is not
-/// refused: the rules say so.
+/// What may be done now: a part is refused with the reason when it or the seat is not there, the seat is
+/// taken, the part sits elsewhere, or the way in is blocked; placed out of order or in the wrong groove it is
+/// not: the rules say so. A step is done only when nothing that it needs is open and nothing of its own is
+/// missing; a hold point only by name; a screw is tightened only in its turn; the piece is not turned over
+/// while nothing holds the rotor, unless the event says that it was.
 Errors refusalOf(const Frame& frame, const JobState& state, const Event& event);
 
-/// The only way a build changes. The event must not be refused; a seat that is empty is left as it is.
+/// What an event does to a build of itself; what follows from it for other steps is in stateOf. The event
+/// must not be refused; a seat that is empty is left as it is.
 Build withEvent(const Frame& frame, Build build, const Event& event);
 
 /// The log folded from its start. Undone and Redone without anything to take or bring back change nothing.
+/// Any order of steps in `log.start` is taken as it is. Undoing a step, touching a fastener, taking a placed
+/// part off again and turning the piece with a loose rotor re-open what depends on it (see reopenedBy): work,
+/// readings, torques and answers of those steps are void, signatures that follow are asked for again.
 JobState stateOf(const Frame& frame, const Log& log);
 
 /// The events of the log that stand, in order, after all taking back; LookedFirst, which cannot be taken

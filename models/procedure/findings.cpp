@@ -110,7 +110,8 @@ std::vector<ProcedureFinding> procedureFindings(const Frame& frame, const JobSta
 bool rotorIsLoose(const Frame& frame, const Build& build) {
     const bool held = std::ranges::any_of(
         frame.steps, [&](const Step& step) { return step.holdsRotor && build.done(step.id); });
-    return !held && build.in(seatOf(frame.rotor)) != nullptr;
+    const bool says = std::ranges::any_of(frame.steps, &Step::holdsRotor);
+    return says && !held && build.in(seatOf(frame.rotor)) != nullptr;
 }
 
 std::optional<ProcedureFinding> findingBeforeTurning(const Frame& frame, const JobState& state) {

@@ -20,7 +20,8 @@ struct ProcedureFinding {
 /// variant than the frame's, a block that is too low, an angle outside its window, a nut line that is off.
 std::vector<ProcedureFinding> procedureFindings(const Frame& frame, const JobState& state);
 
-/// Whether the rotor lies in the housing and nothing holds it: no step done that holds it.
+/// Whether the rotor lies in the housing and nothing holds it: no step done that holds it. Of a
+/// frame that names no such step it is not known, and never loose.
 bool rotorIsLoose(const Frame& frame, const Build& build);
 
 /// What is said before the piece is turned, lifted or tilted: the loose rotor, severity 4; nothing when it

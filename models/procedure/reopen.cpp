@@ -30,6 +30,10 @@ std::vector<bool> descendants(const StepGraph& graph, const Build& build, std::s
 
 } // namespace
 
+std::vector<bool> followersOf(const StepGraph& graph, const Build& build, std::size_t step) {
+    return descendants(graph, build, step, [](const Precedence& /*any*/) { return true; });
+}
+
 Reopened reopenedBy(const StepGraph& graph, const Build& build, const StepId& step) {
     const auto start = graph.indexOf(step);
     if (!start)
@@ -40,8 +44,7 @@ Reopened reopenedBy(const StepGraph& graph, const Build& build, const StepId& st
             done[*index] = true;
     std::vector<bool> open = descendants(graph, build, *start, voidsWork);
     open[*start] = true;
-    const std::vector<bool> after =
-        descendants(graph, build, *start, [](const Precedence& /*any*/) { return true; });
+    const std::vector<bool> after = followersOf(graph, build, *start);
     Reopened reopened;
     const std::vector<Step>& steps = graph.frame().steps;
     for (std::size_t i = 0; i < steps.size(); ++i) {

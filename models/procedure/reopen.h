@@ -13,6 +13,9 @@ struct Reopened {
                                   ///< signature is asked for again. Not among `steps`.
 };
 
+/// By index, whether a step follows this one through edges that apply, directly or through others.
+std::vector<bool> followersOf(const StepGraph& graph, const Build& build, std::size_t step);
+
 /// Of the steps that are done in `build`.
 Reopened reopenedBy(const StepGraph& graph, const Build& build, const StepId& step);
 

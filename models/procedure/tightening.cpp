@@ -90,6 +90,9 @@ int groupsOf(const Fastener& fastener) {
 }
 
 std::optional<NextScrew> nextIn(const Fastener& fastener, int group, const JobState& state) {
+    if (std::ranges::find(state.build.torques, fastener.id.text, &TorqueNote::fastener) !=
+        state.build.torques.end())
+        return std::nullopt;
     const std::vector<NextScrew> screws = screwsInOrder(fastener, group);
     std::size_t done = 0;
     for (const Tightened& entry : state.tightened)
@@ -100,11 +103,9 @@ std::optional<NextScrew> nextIn(const Fastener& fastener, int group, const JobSt
 
 Tightening tighteningOf(const Fastener& fastener, const JobState& state) {
     Tightening tightening;
-    const bool noted = std::ranges::find(state.build.torques, fastener.id.text, &TorqueNote::fastener) !=
-                       state.build.torques.end();
     for (int group = 0; group < groupsOf(fastener); ++group) {
         const std::vector<NextScrew> screws = screwsInOrder(fastener, group);
-        const auto next = noted ? std::nullopt : nextIn(fastener, group, state);
+        const std::optional<NextScrew> next = nextIn(fastener, group, state);
         tightening.all += screws.size();
         tightening.done += screws.size();
         if (!next)

@@ -36,10 +36,11 @@ int groupsOf(const Fastener& fastener);
 std::vector<NextScrew> screwsInOrder(const Fastener& fastener, int group);
 
 /// What comes next in one group: flanges of their own may be tightened in any order, a flange only in its
-/// pattern. Nothing when it is at its last stage.
+/// pattern. Nothing when it is at its last stage or its final torque is
+/// written down.
 std::optional<NextScrew> nextIn(const Fastener& fastener, int group, const JobState& state);
 
-/// How far the tightening of a fastener has come. One whose final torque is written down is at its end.
+/// How far the tightening of a fastener has come.
 struct Tightening {
     std::optional<NextScrew> next{}; ///< Nothing when it is at its last stage.
     std::size_t done = 0;            ///< Screws brought to the torque of a stage …

@@ -37,6 +37,7 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     job.head = head;
     std::filesystem::path frameFile = frameFileOf(data, head.frame);
     job.use = useNamed(head.use).value_or(Use::Practise);
+    setUse(job.log, nameOf(job.use));
     if (head.sheet.empty()) {
         Result<Frame> frame = readFrame(data, head.frame);
         if (!frame)
