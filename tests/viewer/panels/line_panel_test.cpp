@@ -21,11 +21,6 @@ StepMark markOf(const Job& job, const char* step) {
     return found == marks.end() ? StepMark{} : *found;
 }
 
-void doSteps(AtHand& hand, std::initializer_list<const char*> steps) {
-    for (const char* step : steps)
-        hand.act(StepDone{StepId{step}});
-}
-
 } // namespace
 
 TEST(StepMarks, TheFirstThatIsPossibleIsNext) {
@@ -34,7 +29,7 @@ TEST(StepMarks, TheFirstThatIsPossibleIsNext) {
     EXPECT_EQ(stepMarksOf(hand.job()).front().state, MarkState::Next);
     EXPECT_EQ(markOf(hand.job(), "S08").state, MarkState::Later);
     const std::string first = stepMarksOf(hand.job()).front().id.text;
-    doSteps(hand, {first.c_str()});
+    hand.doneSoFar({first});
     EXPECT_EQ(markOf(hand.job(), first.c_str()).state, MarkState::Done);
     EXPECT_EQ(nextMarkOf(stepMarksOf(hand.job())), 1U);
 }
@@ -71,7 +66,7 @@ TEST(StepMarks, SentenceSaysHowThePieceLiesAndFromWhereToLook) {
 
 TEST(LinePanel, ATapMarksAStepDoneAndUndone) {
     Desk desk;
-    desk.start("alder-72", Use::Practise);
+    desk.start("alder-72", Use::Show);
     const std::string first = "line/" + stepMarksOf(desk.job()).front().id.text;
     desk.click(first);
     ASSERT_NE(desk.lastAct<StepDone>(), nullptr);
@@ -82,7 +77,7 @@ TEST(LinePanel, ATapMarksAStepDoneAndUndone) {
 
 TEST(LinePanel, PageKeysStepBackAndForth) {
     Desk desk;
-    desk.start("alder-72", Use::Practise);
+    desk.start("alder-72", Use::Show);
     desk.key(ImGuiKey_PageDown);
     desk.key(ImGuiKey_PageDown);
     EXPECT_EQ(desk.build().stepsDone.size(), 2U);
@@ -93,11 +88,7 @@ TEST(LinePanel, PageKeysStepBackAndForth) {
 TEST(LinePanel, AsksBeforeSomethingUnfinishedGoesOutOfSight) {
     Desk desk;
     desk.start("alder-72", Use::Practise);
-    for (const StepMark& mark : stepMarksOf(desk.job())) {
-        if (mark.id.text == "S08")
-            break;
-        desk.at.act(StepDone{mark.id});
-    }
+    desk.at.doneSoFar(desk.at.stepsBefore("S08"));
     desk.frames(2);
     desk.click("line/S08");
     EXPECT_FALSE(desk.build().done(StepId{"S08"}));
@@ -109,7 +100,9 @@ TEST(LinePanel, AsksBeforeSomethingUnfinishedGoesOutOfSight) {
 
 TEST(LinePanel, DoneAllTheSameIsTheOthersWill) {
     Desk desk;
-    desk.start("alder-72", Use::Practise);
+    desk.start("alder-72", Use::Show);
+    desk.at.doneSoFar(desk.at.stepsBefore("S08"));
+    desk.at.place("BRG-T");
     desk.panels.drafts.askedStep = StepId{"S08"};
     desk.frame();
     desk.click("line/Done all the same");

@@ -45,6 +45,22 @@ std::filesystem::path AtHand::sheetFile(const std::string& sheet) const {
     return std::filesystem::exists(ours) ? ours : workplace.data.root / "builds" / (sheet + ".build.json");
 }
 
+void AtHand::doneSoFar(const std::vector<std::string>& steps) {
+    for (const std::string& step : steps)
+        workplace.job->log.start.stepsDone.emplace_back(step);
+    grant(workplace, LookAgain{workplace.job->standpoint});
+}
+
+std::vector<std::string> AtHand::stepsBefore(const std::string& step) const {
+    std::vector<std::string> steps;
+    for (const Step& each : job().frame.steps) {
+        if (each.id.text == step)
+            break;
+        steps.push_back(each.id.text);
+    }
+    return steps;
+}
+
 void AtHand::act(const Event& event) {
     grant(workplace, Act{event});
     EXPECT_FALSE(workplace.note && workplace.note->refused) << noteOf(workplace);

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <string>
+#include <vector>
 
 namespace gapwise {
 
@@ -21,6 +22,10 @@ public:
     void startSheet(const std::string& sheet, Use use);
     /// A sheet of the tests (`alder-72-plate-on`: built up to the seal plate, invented), else a bundled one.
     std::filesystem::path sheetFile(const std::string& sheet) const;
+    /// As if the sheet that the job began with had these steps done, in this order.
+    void doneSoFar(const std::vector<std::string>& steps);
+    /// The steps that the frame lists before this one.
+    std::vector<std::string> stepsBefore(const std::string& step) const;
     /// Grants an act; the test fails when it is refused.
     void act(const Event& event);
     /// Places a part into its own seat.

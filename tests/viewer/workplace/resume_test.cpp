@@ -27,7 +27,9 @@ void work(AtHand& hand) {
     hand.face("SR-CO", Side::Turbine);
     grant(hand.workplace, LookFirst{kSrCo});
     grant(hand.workplace, SaySeen{.seat = kSrCo, .gapSeen = Degrees{84.0}, .by = "Ilka Dorn"});
-    hand.act(StepUndone{StepId{"S13"}});
+    if (hand.build().done(StepId{"S12"}))
+        hand.act(StepUndone{StepId{"S12"}, "bearing drags", "Ilka Dorn"});
+    hand.act(NoteWritten{"bearing bore looks dull", "Ilka Dorn"});
 }
 
 /// The same state folder after the program was killed: nobody left the job in order, but the system let go of
