@@ -37,6 +37,7 @@ struct Typed {
     ClockRequest clock{};
     CheckRequest check{};
     FrameRequest frame{};
+    JobRequest job{};
     TorqueTyped torque{};
     bool json = false;
 };
@@ -105,6 +106,24 @@ void addFrame(CLI::App& app, Typed& typed) {
         ->type_name("ID");
 }
 
+void addJob(CLI::App& app, Typed& typed) {
+    CLI::App* job = app.add_subcommand("job", "Say where a job stands, or write its slip for the next shift");
+    job->allow_extras();
+    job->require_subcommand(0, 1);
+    const auto add = [&](const std::string& name, const std::string& words, JobRequest::Act act) {
+        CLI::App* command = addCommand(*job, typed.json, name, words);
+        command->add_option("FILE", typed.job.file, "Build sheet (- for standard input), or journal of a job")
+            ->type_name("")
+            ->required();
+        command->parse_complete_callback([&typed, act] { typed.job.act = act; });
+        command->footer(kExitStatus);
+    };
+    add("show", "Steps done, possible, waiting and open again, last looks, the next hold point",
+        JobRequest::Act::Show);
+    add("slip", "The hand-over slip: how the piece lies, what was done last, what to beware of",
+        JobRequest::Act::Slip);
+}
+
 /// `gapwise clock`, `gapwise frame show`: what was understood before the trouble.
 std::string typedCommand(const CLI::App& app) {
     std::string name = "gapwise";
@@ -158,6 +177,8 @@ Request requestOf(const CLI::App& app, const Typed& typed) {
         return typed.clock;
     if (app.got_subcommand("check"))
         return typed.check;
+    if (app.got_subcommand("job"))
+        return typed.job;
     if (app.got_subcommand("torque"))
         return requestOf(typed.torque);
     return typed.frame;
@@ -172,6 +193,7 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     addCheck(app, typed);
     addClock(app, typed);
     addFrame(app, typed);
+    addJob(app, typed);
     addTorque(app, typed.torque, typed.json);
     // Last, or the commands would take it over.
     app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
@@ -190,7 +212,8 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
 }
 
 bool isCommand(std::string_view word) {
-    return word == "check" || word == "clock" || word == "frame" || word == "torque" || word.starts_with('-');
+    return word == "check" || word == "clock" || word == "frame" || word == "job" || word == "torque" ||
+           word.starts_with('-');
 }
 
 /// A frame or a file in the place of a command is opened.

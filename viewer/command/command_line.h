@@ -3,6 +3,7 @@
 #include "viewer/command/check_command.h"
 #include "viewer/command/clock_command.h"
 #include "viewer/command/frame_command.h"
+#include "viewer/command/job_command.h"
 #include "viewer/command/outcome.h"
 #include "viewer/command/torque_command.h"
 
@@ -22,8 +23,8 @@ struct WindowRequest {
     std::vector<std::string> arguments{};
 };
 
-using Request =
-    std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, TorqueRequest, WindowRequest>;
+using Request = std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, JobRequest, TorqueRequest,
+                             WindowRequest>;
 
 /// The arguments without the program's name. The failure is a usage error in the words of the command line.
 std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments);

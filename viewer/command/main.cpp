@@ -29,6 +29,9 @@ Outcome run(const Request& request, Format format) {
             [&](const FrameRequest& frame) {
                 return withData([&](const DataFolder& data) { return frameCommand(data, frame, format); });
             },
+            [&](const JobRequest& job) {
+                return withData([&](const DataFolder& data) { return jobCommand(data, job, format); });
+            },
             [&](const TorqueRequest& torque) { return torqueCommand(torque, format); },
             [](const WindowRequest& window) { return becomeWindowProgram(window.arguments); }},
         request);
