@@ -77,9 +77,13 @@ private:
             addDirectionMistakes(finding, *direction);
         if (std::holds_alternative<FaceCompared>(finding.verdict.compared))
             finding.mistakes = {Mistake::Reversed};
-        if (std::holds_alternative<FactCompared>(finding.verdict.compared) &&
-            sitsInAnothersSeat(finding.verdict))
+        const RuleDemand& demand = finding.verdict.rule->demand;
+        const bool ofAPlace =
+            std::holds_alternative<SeatRule>(demand) || std::holds_alternative<JointRule>(demand);
+        if (ofAPlace && sitsInAnothersSeat(finding.verdict))
             finding.mistakes = {Mistake::SwappedEnds};
+        if (std::holds_alternative<HandRule>(demand))
+            finding.mistakes = {Mistake::WrongHand};
     }
 
     void addDirectionMistakes(Finding& finding, const DirectionCompared& direction) const {

@@ -23,7 +23,8 @@ enum class Mistake {
                       ///< frame.
     QuarterTurn,      ///< `quarter_turn`: θ ± 90.
     Reversed,         ///< `reversed`: the part sits the other way round.
-    SwappedEnds       ///< `swapped_ends`: the part meant for the other end is in this seat.
+    SwappedEnds,      ///< `swapped_ends`: the part meant for the other end is in this seat.
+    WrongHand         ///< `wrong_hand`: turned as a nut of the other hand is tightened, that is slackened.
 };
 std::string_view nameOf(Mistake mistake);
 
@@ -68,7 +69,7 @@ struct FaceCompared {
     std::optional<bool> referenceFaceVisible{};
 };
 
-/// A stated fact compared: a joint, a part type.
+/// A stated fact compared: a joint, a part type, a sense of turning, an order, a condition.
 struct FactCompared {
     std::string expected{};
     std::string actual{}; ///< Empty when not known.

@@ -1,5 +1,6 @@
 #include "models/check/carrier.h"
 #include "models/check/face_words.h"
+#include "models/check/stated.h"
 #include "models/frame/allowed.h"
 
 #include "geometry/base/overloaded.h"
@@ -12,13 +13,6 @@
 namespace gapwise {
 
 namespace {
-
-/// What one evaluator found out: the comparison, and either a verdict on it or why there is none.
-struct Outcome {
-    Compared compared{FactCompared{}};
-    std::optional<bool> holds{};
-    std::string notKnown{};
-};
 
 std::string_view nameOf(Joint joint) {
     return joint == Joint::Stepped ? "stepped" : "straight";
@@ -147,62 +141,11 @@ public:
         return {compared, within(*compared.actual, compared.expected, rule.engage), ""};
     }
 
-    Outcome operator()(const HandRule& rule) const {
-        FactCompared compared{.expected = turnWords(rule.clockwise, rule.seenFrom)};
-        const auto noted = std::ranges::find(build_.torques, rule.fastener.text, &TorqueNote::fastener);
-        if (noted == build_.torques.end() || !noted->clockwise || !noted->seenFrom)
-            return {compared, std::nullopt,
-                    fmt::format("nobody wrote down which way {} was turned", rule.fastener.text)};
-        compared.actual = turnWords(*noted->clockwise, *noted->seenFrom);
-        const bool sameSide = *noted->seenFrom == rule.seenFrom;
-        return {compared, (*noted->clockwise == rule.clockwise) == sameSide, ""};
-    }
-
-    Outcome operator()(const OrderRule& rule) const {
-        FactCompared compared{.expected = "everything that it needs is done before it"};
-        const Step* step = frame_.step(rule.step);
-        const auto at = std::ranges::find(build_.stepsDone, rule.step);
-        if (!step || at == build_.stepsDone.end())
-            return {compared, std::nullopt, fmt::format("{} is not done yet", rule.step.text)};
-        for (const Precedence& before : step->after) {
-            if (before.when == OnlyWhen::RotorLoweredIn && !build_.rotorLoweredIn.value_or(false))
-                continue;
-            const auto found = std::ranges::find(build_.stepsDone, before.step);
-            if (found < at)
-                continue;
-            const std::string_view word = found == build_.stepsDone.end() ? "without" : "before";
-            compared.actual += fmt::format("{}{} {} {} ({})", compared.actual.empty() ? "" : "; ",
-                                           rule.step.text, word, before.step.text, before.why);
-        }
-        return {compared, compared.actual.empty(), ""};
-    }
-
-    Outcome operator()(const ConditionRule& rule) const {
-        FactCompared compared{.expected = conditionWords(rule)};
-        const Seating* seating = build_.in(seatOf(rule.part));
-        const std::vector<std::string> stated = seating ? seating->conditions : std::vector<std::string>{};
-        if (std::ranges::find(stated, rule.state) != stated.end())
-            return {compared, true, ""};
-        // A surface is either dry or has something on it; whether a part is new is another matter.
-        for (const std::string& state : stated)
-            if (rule.state != "new" && state != "new" && (state == "dry") != (rule.state == "dry"))
-                compared.actual = state;
-        if (!compared.actual.empty())
-            return {compared, false, ""};
-        return {compared, std::nullopt,
-                fmt::format("nobody said that {} is {}", rule.part.text, compared.expected)};
-    }
+    Outcome operator()(const HandRule& rule) const { return handTurned(build_, rule); }
+    Outcome operator()(const OrderRule& rule) const { return orderKept(frame_, build_, rule); }
+    Outcome operator()(const ConditionRule& rule) const { return conditionStated(build_, rule); }
 
 private:
-    static std::string turnWords(bool clockwise, Side from) {
-        return fmt::format("{}, seen from the {} side", clockwise ? "clockwise" : "counter-clockwise",
-                           nameOf(from));
-    }
-
-    static std::string conditionWords(const ConditionRule& rule) {
-        return rule.surface.empty() ? rule.state : fmt::format("{} {}", rule.surface, rule.state);
-    }
-
     static void compareDirection(DirectionCompared& compared, const Clock& index) {
         compared.actual = index.from(compared.seenFrom);
         compared.deviation = wrappedHalf(*compared.actual - compared.expected);
@@ -312,18 +255,6 @@ std::string unconfirmedIn(const Frame& frame, const Build& build, const Rule& ru
     return {};
 }
 
-/// What was stated or written down, not seen: no last look ends it, and no eye confirms it.
-bool isStated(const Rule& rule) {
-    return std::holds_alternative<HandRule>(rule.demand) || std::holds_alternative<OrderRule>(rule.demand) ||
-           std::holds_alternative<ConditionRule>(rule.demand);
-}
-
-/// An order can be judged once its step is done.
-bool isDue(const Build& build, const Rule& rule) {
-    const auto* order = std::get_if<OrderRule>(&rule.demand);
-    return !order || build.done(order->step);
-}
-
 bool allFilled(const Frame& frame, const Build& build, const Rule& rule) {
     return std::ranges::all_of(partsOf(rule),
                                [&](const PartId& part) { return isFilled(frame, build, seatOf(part)); });
@@ -341,8 +272,10 @@ Verdict judge(const Frame& frame, const Build& build, const Rule& rule) {
         verdict.parts.push_back(occupantOf(build, part));
     const Outcome outcome = std::visit(Judge{frame, build}, rule.demand);
     verdict.compared = outcome.compared;
-    const bool passed = !isStated(rule) && lastLookPassed(frame, build, rule);
-    if (!isDue(build, rule) || (!passed && !allFilled(frame, build, rule))) {
+    const bool stated = isStated(rule);
+    const bool passed = !stated && lastLookPassed(frame, build, rule);
+    const bool due = stated ? isStatementDue(frame, build, rule) : passed || allFilled(frame, build, rule);
+    if (!due) {
         verdict.notKnown = outcome.notKnown.empty() ? "it is not placed yet" : outcome.notKnown;
         return verdict;
     }

@@ -27,7 +27,8 @@ bool explains(Mistake mistake, const MistakeCase& mistakeCase) {
     case Mistake::QuarterTurn:
         return window.contains(stored(theta + kQuarterTurn)) || window.contains(stored(theta - kQuarterTurn));
     case Mistake::Reversed:
-    case Mistake::SwappedEnds: break;
+    case Mistake::SwappedEnds:
+    case Mistake::WrongHand: break;
     }
     return false;
 }

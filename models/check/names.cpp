@@ -11,9 +11,10 @@ std::string_view nameOf(Mistake mistake) {
     case Mistake::OtherVariantRule: return "other_variant_rule";
     case Mistake::QuarterTurn: return "quarter_turn";
     case Mistake::Reversed: return "reversed";
-    case Mistake::SwappedEnds: break;
+    case Mistake::SwappedEnds: return "swapped_ends";
+    case Mistake::WrongHand: break;
     }
-    return "swapped_ends";
+    return "wrong_hand";
 }
 
 } // namespace gapwise

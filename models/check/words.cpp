@@ -56,6 +56,15 @@ std::string twinParts(const Frame& frame, const Rule& rule) {
     return twin ? partsOf(*twin).front().text : "the other end";
 }
 
+/// Seen by who holds the wrench, a right-hand thread tightens clockwise.
+std::string wrongHandWords(const Frame& frame, const Rule& rule) {
+    const auto* hand = std::get_if<HandRule>(&rule.demand);
+    const Fastener* fastener = hand ? frame.fastener(hand->fastener) : nullptr;
+    const bool leftHand = fastener && !fastener->tightensClockwise;
+    return fmt::format("turned as a {}-hand thread is tightened, which slackens this one",
+                       leftHand ? "right" : "left");
+}
+
 std::string mistakeWords(const Frame& frame, const Rule& rule, Mistake mistake) {
     switch (mistake) {
     case Mistake::MirroredView: return "read from the other side (mirrored left to right)";
@@ -66,6 +75,7 @@ std::string mistakeWords(const Frame& frame, const Rule& rule, Mistake mistake) 
         return fmt::format("the rule of the sister variant {}", frame.sister ? frame.sister->text : "");
     case Mistake::QuarterTurn: return "a quarter turn, as when the drain lies to the left or right";
     case Mistake::Reversed: return "put in the other way round";
+    case Mistake::WrongHand: return wrongHandWords(frame, rule);
     case Mistake::SwappedEnds: break;
     }
     return "the parts of the two places exchanged";
@@ -172,12 +182,27 @@ std::string faceWords(const Telling& telling, const FaceCompared& compared) {
                        verdict.parts.front().text, rule, indexWord(telling.frame, verdict.parts.front()));
 }
 
+/// What a fact is told of: a fastener by its name, an order, what really is in the seat; else the seat.
+std::string subjectOf(const Telling& telling) {
+    const Verdict& verdict = telling.finding.verdict;
+    return std::visit(Overloaded{[&](const HandRule& hand) {
+                                     const Fastener* fastener = telling.frame.fastener(hand.fastener);
+                                     return fastener
+                                                ? fmt::format("{} ({})", fastener->id.text, fastener->name)
+                                                : hand.fastener.text;
+                                 },
+                                 [](const OrderRule&) { return std::string{"Order"}; },
+                                 [&](const ConditionRule&) { return verdict.parts.front().text; },
+                                 [&](const auto&) { return seatOf(partsOf(*verdict.rule).front()).text; }},
+                      verdict.rule->demand);
+}
+
 std::string factWords(const Telling& telling, const FactCompared& compared) {
     const Verdict& verdict = telling.finding.verdict;
-    const std::string seat = seatOf(partsOf(*verdict.rule).front()).text;
+    const std::string subject = subjectOf(telling);
     if (verdict.state == RuleState::Broken)
-        return fmt::format("{}: the rule says {}; found {}.", seat, compared.expected, compared.actual);
-    return fmt::format("{}: the rule says {}; {}.", seat, compared.expected, verdict.notKnown);
+        return fmt::format("{}: the rule says {}; found {}.", subject, compared.expected, compared.actual);
+    return fmt::format("{}: the rule says {}; {}.", subject, compared.expected, verdict.notKnown);
 }
 
 /// The question's half for one mistake: `was the drain away from you (inlet down)`.
@@ -197,6 +222,7 @@ std::string askFor(const Frame& frame, const Rule& rule, Mistake mistake) {
                            frame.sister ? frame.sister->text : "the sister variant");
     case Mistake::QuarterTurn: return "did the drain lie to your left or right";
     case Mistake::Reversed: return "was it put in the other way round";
+    case Mistake::WrongHand: return "was it turned the other way";
     case Mistake::SwappedEnds: break;
     }
     return "were the two parts exchanged";

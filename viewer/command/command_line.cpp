@@ -98,12 +98,22 @@ void addFrame(CLI::App& app, Typed& typed) {
         return command;
     };
     add("check", "Say everything that makes a frame file unusable", FrameRequest::Act::Check);
-    CLI::App* show =
-        add("show", "Show parts, seats, rules with both clocks, and steps", FrameRequest::Act::Show);
-    show->add_option("--part", typed.frame.part,
-                     "The card of this part only: how it must sit, seen from both sides,\n"
-                     "why, and what goes with it")
-        ->type_name("ID");
+    CLI::App* show = add("show", "Show parts, seats, rules with both clocks, steps and fasteners",
+                         FrameRequest::Act::Show);
+    CLI::Option* part =
+        show->add_option("--part", typed.frame.part,
+                         "The card of this part only: how it must sit, seen from both sides,\n"
+                         "why, and what goes with it")
+            ->type_name("ID");
+    CLI::Option* step = show->add_option("--step", typed.frame.step,
+                                         "The card of this step only: what to do, lubricant, tools, torque,\n"
+                                         "cautions, what to look at and to write down")
+                            ->type_name("ID")
+                            ->excludes(part);
+    show->add_flag("--kit", typed.frame.kit,
+                   "What the whole job needs: pick list, gauges, tools, height of the block")
+        ->excludes(part)
+        ->excludes(step);
 }
 
 void addJob(CLI::App& app, Typed& typed) {

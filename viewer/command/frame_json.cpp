@@ -3,6 +3,7 @@
 #include "models/frame/names.h"
 #include "viewer/command/frame_text.h"
 #include "viewer/command/json_lists.h"
+#include "viewer/command/step_json.h"
 
 #include <nlohmann/json.hpp>
 
@@ -62,20 +63,8 @@ Json ruleOf(const Frame& frame, const Rule& rule) {
             {"source", rule.source}};
 }
 
-Json stepOf(const Step& step) {
-    return {{"id", step.id.text},
-            {"title", step.title},
-            {"after", arrayOf(step.after,
-                              [](const Precedence& before) {
-                                  return Json{{"step", before.step.text},
-                                              {"reason", before.reason},
-                                              {"why", before.why}};
-                              })},
-            {"attitudes", arrayOf(step.attitudes, [](StepAttitude attitude) { return nameOf(attitude); })},
-            {"view", nameOf(step.view)},
-            {"places", idsOf(step.places)},
-            {"hides", idsOf(step.hides)},
-            {"hold_point", step.holdPoint}};
+Json restOf(const Rest& rest) {
+    return {{"up", nameOf(rest.up)}, {"face_z_mm", rest.faceMm}, {"clearance_mm", rest.clearanceMm}};
 }
 
 } // namespace
@@ -95,7 +84,9 @@ std::string frameAsJson(const Frame& frame) {
         {"parts", arrayOf(frame.parts, [&](const Part& part) { return partOf(frame, part); })},
         {"seats", arrayOf(frame.seats, seatAsJson)},
         {"rules", arrayOf(frame.rules, [&](const Rule& rule) { return ruleOf(frame, rule); })},
-        {"steps", arrayOf(frame.steps, stepOf)}};
+        {"steps", arrayOf(frame.steps, stepJson)},
+        {"fasteners", arrayOf(frame.fasteners, fastenerJson)},
+        {"rests", arrayOf(frame.rests, restOf)}};
     return document.dump(2) + "\n";
 }
 

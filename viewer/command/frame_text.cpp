@@ -3,6 +3,7 @@
 #include "geometry/base/overloaded.h"
 #include "models/frame/names.h"
 #include "models/frame/notice.h"
+#include "viewer/command/step_text.h"
 #include "viewer/command/text_layout.h"
 
 #include <fmt/format.h>
@@ -117,8 +118,9 @@ std::string attitudesText(const Step& step) {
 }
 
 std::string stepText(const Step& step) {
+    const std::string notes = stepNotesOf(step);
     std::string text = paragraph(fmt::format("  {:<4} ", step.id.text),
-                                 step.holdPoint ? step.title + " (HOLD POINT)" : step.title);
+                                 notes.empty() ? step.title : fmt::format("{} ({})", step.title, notes));
     constexpr std::string_view kLead = "         ";
     text += paragraph(fmt::format("{}lies:   ", kLead), attitudesText(step));
     if (!step.after.empty())
@@ -211,6 +213,10 @@ std::string frameAsText(const Frame& frame) {
     text += "\nSteps\n";
     for (const Step& step : frame.steps)
         text += stepText(step);
+    if (!frame.fasteners.empty())
+        text += "\nFasteners\n";
+    for (const Fastener& fastener : frame.fasteners)
+        text += fastenerText(fastener);
     return text;
 }
 

@@ -6,7 +6,8 @@
 
 namespace gapwise {
 
-/// The frame for a person: parts, seats in order along the shaft, rules with both clocks, and steps.
+/// The frame for a person: parts, seats in order along the shaft, rules with both clocks, steps and
+/// fasteners.
 std::string frameAsText(const Frame& frame);
 
 /// What a rule demands, in words, every clock with its side and from the other side too:

@@ -69,11 +69,32 @@ Bench drawnBench(const Frame& frame) {
         if (chance(20))
             placed.home = chance(50) ? std::optional{false} : std::nullopt;
         placed.confirmed = chance(50);
+        if (chance(40))
+            placed.stated.clear();
+        for (const char* state : {"new", "oiled", "greased", "coated", "dry"})
+            if (chance(10))
+                placed.stated.emplace_back(state);
         bench.placed.push_back(placed);
     }
+    for (Wrenched note : whole.wrenched) {
+        if (chance(40))
+            note = {note.fastener, chance(50), side()};
+        if (chance(20))
+            note.clockwise.reset();
+        if (chance(70))
+            bench.wrenched.push_back(note);
+    }
+    if (chance(70))
+        bench.rotorLoweredIn = chance(50);
+    const int often = chance(50) ? 25 : 95;
     for (const Step& step : frame.steps)
-        if (chance(25))
+        if (chance(often))
             bench.stepsDone.push_back(step.id.text);
+    if (chance(30) && bench.stepsDone.size() > 1) {
+        const auto from = *rc::gen::inRange<std::size_t>(0, bench.stepsDone.size());
+        const auto to = *rc::gen::inRange<std::size_t>(0, bench.stepsDone.size());
+        std::swap(bench.stepsDone[from], bench.stepsDone[to]);
+    }
     return bench;
 }
 
@@ -120,7 +141,11 @@ TEST_P(BundledVerdicts, EveryDegreeAndViewInWhichARingWasSet) {
 
 TEST_P(BundledVerdicts, AsItsRulesPrintItEverythingHolds) {
     const Bundled bundled{GetParam()};
-    const Bench bench = goodBench(bundled.frame);
+    Bench bench = goodBench(bundled.frame);
+    for (Placed& placed : bench.placed)
+        placed.confirmed = true;
+    for (const Step& step : bundled.frame.steps)
+        bench.stepsDone.push_back(step.id.text);
     const Build build = buildOf(bench);
     const Checked checked = checkBuild(bundled.frame, build, CheckOptions{.complete = true});
     EXPECT_TRUE(checked.holds);

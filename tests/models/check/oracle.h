@@ -32,7 +32,15 @@ struct Placed {
     std::optional<Side> referenceFaceLooks{};
     std::optional<bool> home{};
     std::optional<Shown> setIn{};
+    std::vector<std::string> stated{}; ///< `new`, `oiled`, `greased`, `coated`, `dry`.
     bool confirmed = false;
+};
+
+/// A fastener that was tightened; how the wrench turned, when somebody wrote it down.
+struct Wrenched {
+    std::string fastener{};
+    std::optional<bool> clockwise{};
+    Side seenFrom = Side::Compressor;
 };
 
 /// How the workpiece lies; an end that is up is also the side it is looked at from.
@@ -46,7 +54,9 @@ struct Lying {
 struct Bench {
     std::optional<Lying> lying{};
     std::vector<Placed> placed{};
-    std::vector<std::string> stepsDone{};
+    std::vector<std::string> stepsDone{}; ///< In the order done.
+    std::vector<Wrenched> wrenched{};
+    std::optional<bool> rotorLoweredIn{};
 
     const Placed* in(const std::string& seat) const;
     Placed* of(const std::string& part);

@@ -19,6 +19,7 @@ Seating seatingOf(const Placed& placed) {
         seating.index = Clock::seenFrom(placed.index->side, Degrees{placed.index->degrees});
     seating.referenceFaceLooks = placed.referenceFaceLooks;
     seating.home = placed.home;
+    seating.conditions = placed.stated;
     if (placed.setIn)
         seating.setIn = View{placed.setIn->side, Degrees{placed.setIn->topDegrees}};
     if (placed.confirmed)
@@ -51,11 +52,19 @@ const PrintedClock* narrowestOf(const Frame& frame, const PartId& part) {
 
 /// Sets what the rule demands of its part, as it is printed.
 void obey(const Frame& frame, const Rule& rule, Bench& bench) {
+    if (std::holds_alternative<OrderRule>(rule.demand))
+        return; // No step is done.
+    if (const auto* hand = std::get_if<HandRule>(&rule.demand)) {
+        bench.wrenched.push_back({hand->fastener.text, hand->clockwise, hand->seenFrom});
+        return;
+    }
     Placed* first = bench.of(partsOf(rule).front().text);
     if (printedClockOf(rule)) {
         const PrintedClock& printed = *narrowestOf(frame, PartId{first->part});
         first->index = Said{printed.clock.value, printed.seenFrom.value_or(Side::Compressor)};
     }
+    if (const auto* condition = std::get_if<ConditionRule>(&rule.demand))
+        first->stated.push_back(condition->state);
     if (const auto* face = std::get_if<FaceRule>(&rule.demand))
         first->referenceFaceLooks = demandedFace(frame, *face);
     else if (const auto* engaged = std::get_if<EngagedRule>(&rule.demand); engaged && !engaged->feature)
@@ -76,6 +85,13 @@ Build buildOf(const Bench& bench) {
         build.seatings.push_back(seatingOf(placed));
     for (const std::string& step : bench.stepsDone)
         build.stepsDone.emplace_back(step);
+    build.rotorLoweredIn = bench.rotorLoweredIn;
+    for (const Wrenched& wrenched : bench.wrenched) {
+        TorqueNote note{.fastener = wrenched.fastener, .clockwise = wrenched.clockwise};
+        if (wrenched.clockwise)
+            note.seenFrom = wrenched.seenFrom;
+        build.torques.push_back(note);
+    }
     return build;
 }
 

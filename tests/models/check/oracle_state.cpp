@@ -169,6 +169,100 @@ Truth engagedHolds(const Case& asked, const EngagedRule& rule) {
     return with ? Truth{within(own, *with, rule.engage.value)} : std::nullopt;
 }
 
+/// +1 for a turn that is clockwise to who looks from the compressor, -1 for the other one.
+int senseOf(bool clockwise, Side from) {
+    return (clockwise ? 1 : -1) * (from == Side::Compressor ? 1 : -1);
+}
+
+Truth handHolds(const Case& asked, const HandRule& rule) {
+    for (const Wrenched& wrenched : asked.bench.wrenched)
+        if (wrenched.fastener == rule.fastener.text && wrenched.clockwise)
+            return senseOf(*wrenched.clockwise, wrenched.seenFrom) == senseOf(rule.clockwise, rule.seenFrom);
+    return std::nullopt;
+}
+
+/// The place of a step among those done; -1 when it is not.
+int placeOf(const Bench& bench, const std::string& step) {
+    for (std::size_t i = 0; i < bench.stepsDone.size(); ++i)
+        if (bench.stepsDone[i] == step)
+            return static_cast<int>(i);
+    return -1;
+}
+
+/// Whether a step is excused: it may be left out, does not apply when the rotor was not lowered in, or
+/// another one that stands for it was done in time.
+bool isExcused(const Case& asked, const Step& needed, int until) {
+    const int own = placeOf(asked.bench, needed.id.text);
+    if (needed.maySkip && own < 0)
+        return true;
+    if (needed.when == OnlyWhen::RotorLoweredIn && asked.bench.rotorLoweredIn != true)
+        return true;
+    for (const Step& other : asked.frame.steps) {
+        const int place = placeOf(asked.bench, other.id.text);
+        const auto& stands = other.standsFor;
+        if (place >= 0 && place < until && std::find(stands.begin(), stands.end(), needed.id) != stands.end())
+            return true;
+    }
+    return false;
+}
+
+Truth orderHolds(const Case& asked, const OrderRule& rule) {
+    const int own = placeOf(asked.bench, rule.step.text);
+    if (own < 0)
+        return std::nullopt;
+    for (const Precedence& need : asked.frame.step(rule.step)->after) {
+        const int place = placeOf(asked.bench, need.step.text);
+        const bool inTime = place >= 0 && place < own;
+        const bool asksHere = need.when == OnlyWhen::Always || asked.bench.rotorLoweredIn == true;
+        if (!inTime && asksHere && !isExcused(asked, *asked.frame.step(need.step), own))
+            return false;
+    }
+    return true;
+}
+
+/// What was said of a part: the state itself settles it; of wet and dry the one denies the other.
+Truth conditionHolds(const Case& asked, const ConditionRule& rule) {
+    const Placed* placed = asked.bench.in(seatOf(rule.part).text);
+    if (!placed)
+        return std::nullopt;
+    Truth truth;
+    for (const std::string& said : placed->stated) {
+        if (said == rule.state)
+            return true;
+        const bool aboutWetness = said != "new" && rule.state != "new";
+        if (aboutWetness && (said == "dry" || rule.state == "dry"))
+            truth = false;
+    }
+    return truth;
+}
+
+/// Hands, orders and conditions are what people said or wrote: nothing hides them, nobody confirms them.
+std::optional<RuleState> statedState(const Case& asked, const Rule& rule) {
+    Truth truth;
+    bool due = false;
+    if (const auto* hand = std::get_if<HandRule>(&rule.demand)) {
+        const auto& notes = asked.bench.wrenched;
+        const bool noted = std::any_of(notes.begin(), notes.end(), [&](const Wrenched& note) {
+            return note.fastener == hand->fastener.text;
+        });
+        due = noted || asked.bench.in(seatOf(hand->part).text);
+        truth = handHolds(asked, *hand);
+    } else if (const auto* order = std::get_if<OrderRule>(&rule.demand)) {
+        due = done(asked.bench, order->step);
+        truth = orderHolds(asked, *order);
+    } else if (const auto* condition = std::get_if<ConditionRule>(&rule.demand)) {
+        due = asked.bench.in(seatOf(condition->part).text) != nullptr;
+        truth = conditionHolds(asked, *condition);
+    } else {
+        return std::nullopt;
+    }
+    if (!due)
+        return RuleState::NotDue;
+    if (!truth)
+        return RuleState::Open;
+    return *truth ? RuleState::Holds : RuleState::Broken;
+}
+
 Truth truthOf(const Case& asked, const Rule& rule) {
     return std::visit(Overloaded{[&](const GapClockRule& r) { return clockHolds(asked, r.part, r.target); },
                                  [&](const MarkRule& r) { return clockHolds(asked, r.part, r.target); },
@@ -179,9 +273,9 @@ Truth truthOf(const Case& asked, const Rule& rule) {
                                  [&](const SeatRule& r) { return seatHolds(asked, r); },
                                  [&](const MatchMarksRule& r) { return marksHold(asked, r); },
                                  [&](const EngagedRule& r) { return engagedHolds(asked, r); },
-                                 [](const HandRule&) { return Truth{}; },
-                                 [](const OrderRule&) { return Truth{}; },
-                                 [](const ConditionRule&) { return Truth{}; }},
+                                 [&](const HandRule& r) { return handHolds(asked, r); },
+                                 [&](const OrderRule& r) { return orderHolds(asked, r); },
+                                 [&](const ConditionRule& r) { return conditionHolds(asked, r); }},
                       rule.demand);
 }
 
@@ -239,6 +333,8 @@ std::optional<Direction> directionIn(const Case& asked, const SeatId& seat) {
 }
 
 RuleState stateOf(const Case& asked, const Rule& rule) {
+    if (const auto stated = statedState(asked, rule))
+        return *stated;
     const std::vector<SeatId> seats = seatsOf(rule);
     const bool allPlaced = std::all_of(seats.begin(), seats.end(),
                                        [&](const SeatId& s) { return asked.bench.in(s.text) != nullptr; });
