@@ -111,7 +111,7 @@ void addFrame(CLI::App& app, Typed& typed) {
                             ->type_name("ID")
                             ->excludes(part);
     show->add_flag("--kit", typed.frame.kit,
-                   "What the whole job needs: pick list, gauges, tools, height of the block")
+                   "What the job needs: pick list, gauges, tools, height of the block")
         ->excludes(part)
         ->excludes(step);
 }
