@@ -122,12 +122,15 @@ bool isStated(const Rule& rule) {
 
 bool isStatementDue(const Frame& frame, const Build& build, const Rule& rule) {
     return std::visit(Overloaded{[&](const HandRule& hand) {
+                                     const Fastener* fastener = frame.fastener(hand.fastener);
                                      return notedOf(build, hand.fastener) ||
-                                            isFilled(frame, build, seatOf(hand.part));
+                                            (fastener && build.done(fastener->step));
                                  },
                                  [&](const OrderRule& order) { return build.done(order.step); },
                                  [&](const ConditionRule& condition) {
-                                     return isFilled(frame, build, seatOf(condition.part));
+                                     const bool said = conditionStated(build, condition).holds.has_value();
+                                     return isFilled(frame, build, seatOf(condition.part)) &&
+                                            (said || build.done(rule.lastLook));
                                  },
                                  [](const auto&) { return false; }},
                       rule.demand);

@@ -26,8 +26,8 @@ Outcome conditionStated(const Build& build, const ConditionRule& rule);
 
 bool isStated(const Rule& rule);
 
-/// A hand once its nut is in or its torque was noted, an order once its step is done, a condition once its
-/// part is in.
+/// A hand once its torque was noted or its step is done, an order once its step is done, a condition of a
+/// part that is in once somebody said something of it or the step is done at which it is to be said.
 bool isStatementDue(const Frame& frame, const Build& build, const Rule& rule);
 
 } // namespace gapwise

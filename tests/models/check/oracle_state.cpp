@@ -245,14 +245,14 @@ std::optional<RuleState> statedState(const Case& asked, const Rule& rule) {
         const bool noted = std::any_of(notes.begin(), notes.end(), [&](const Wrenched& note) {
             return note.fastener == hand->fastener.text;
         });
-        due = noted || asked.bench.in(seatOf(hand->part).text);
+        due = noted || done(asked.bench, asked.frame.fastener(hand->fastener)->step);
         truth = handHolds(asked, *hand);
     } else if (const auto* order = std::get_if<OrderRule>(&rule.demand)) {
         due = done(asked.bench, order->step);
         truth = orderHolds(asked, *order);
     } else if (const auto* condition = std::get_if<ConditionRule>(&rule.demand)) {
-        due = asked.bench.in(seatOf(condition->part).text) != nullptr;
         truth = conditionHolds(asked, *condition);
+        due = asked.bench.in(seatOf(condition->part).text) && (truth || done(asked.bench, rule.lastLook));
     } else {
         return std::nullopt;
     }

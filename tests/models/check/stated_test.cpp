@@ -101,8 +101,9 @@ TEST(StatedRules, AHandIsOpenUntilItIsWrittenDown) {
     EXPECT_EQ(stateOf(turned(std::nullopt, Side::Compressor), "hand"), RuleState::Open);
     Build placed;
     placed.seatings = {seated("COLLAR")};
+    EXPECT_EQ(stateOf(placed, "hand"), RuleState::NotDue);
+    placed.stepsDone = {StepId{"S4"}};
     EXPECT_EQ(stateOf(placed, "hand"), RuleState::Open);
-    EXPECT_EQ(stateOf(Build{}, "hand"), RuleState::NotDue);
 }
 
 TEST(StatedRules, AWrongHandSaysWhatItDid) {
@@ -159,19 +160,32 @@ TEST(StatedRules, AMissedStepIsNamedWithItsReason) {
 
 TEST(StatedRules, AConditionHoldsOnceSomebodySaidSo) {
     EXPECT_EQ(stateOf(Build{}, "fresh"), RuleState::NotDue);
-    EXPECT_EQ(stateOf(bushStated({}), "fresh"), RuleState::Open);
-    EXPECT_EQ(stateOf(bushStated({"oiled"}), "fresh"), RuleState::Open);
+    EXPECT_EQ(stateOf(bushStated({"oiled"}), "fresh"), RuleState::NotDue);
     EXPECT_EQ(stateOf(bushStated({"oiled", "new"}), "fresh"), RuleState::Holds);
-    EXPECT_EQ(stateOf(bushStated({"new"}), "oil"), RuleState::Open);
-    EXPECT_EQ(stateOf(bushStated({"greased"}), "oil"), RuleState::Open);
+    EXPECT_EQ(stateOf(bushStated({"new"}), "oil"), RuleState::NotDue);
+    EXPECT_EQ(stateOf(bushStated({"greased"}), "oil"), RuleState::NotDue);
     EXPECT_EQ(stateOf(bushStated({"dry"}), "oil"), RuleState::Broken);
     EXPECT_EQ(stateOf(bushStated({"new", "oiled"}), "oil"), RuleState::Holds);
+}
+
+// While a part is being set nobody is asked; the step is not over before somebody said so.
+TEST(StatedRules, AConditionIsOpenOnceItsStepIsDone) {
+    for (const char* rule : {"fresh", "oil"}) {
+        Build build = bushStated({});
+        EXPECT_EQ(stateOf(build, rule), RuleState::NotDue);
+        build.stepsDone = {StepId{"S1"}};
+        EXPECT_EQ(stateOf(build, rule), RuleState::Open);
+        build.seatings.clear();
+        EXPECT_EQ(stateOf(build, rule), RuleState::NotDue);
+    }
 }
 
 TEST(StatedRules, AConditionSaysWhatIsWanted) {
     EXPECT_EQ(findingOf(bushStated({"dry"}), "oil").words,
               "BUSH: the rule says inside and outside oiled; found dry.");
-    EXPECT_EQ(findingOf(bushStated({}), "oil").words,
+    Build unsaid = bushStated({});
+    unsaid.stepsDone = {StepId{"S1"}};
+    EXPECT_EQ(findingOf(unsaid, "oil").words,
               "BUSH: the rule says inside and outside oiled; nobody said so.");
 }
 
