@@ -1,5 +1,7 @@
 #include "models/procedure/questions.h"
 
+#include "models/procedure/kit.h"
+
 #include "models/procedure/step_status.h"
 
 #include <fmt/format.h>
@@ -21,7 +23,24 @@ Question measured(StepQuestion asked, std::string words, std::string unit) {
             .unit = std::move(unit)};
 }
 
-void addAsked(StepQuestion asked, std::vector<Question>& questions) {
+void addPickList(const Frame& frame, std::vector<Question>& questions) {
+    const std::vector<PickItem> items = pickListOf(frame);
+    for (std::size_t i = 0; i < items.size(); ++i)
+        questions.push_back({.name = fmt::format("pick-{}", i + 1),
+                             .words = fmt::format("{} × {}", items[i].quantity, items[i].name),
+                             .kind = AnswerKind::Tick});
+}
+
+void addGauges(const Frame& frame, std::vector<Question>& questions) {
+    const std::vector<GaugeItem> items = gaugesOf(frame);
+    for (std::size_t i = 0; i < items.size(); ++i)
+        questions.push_back(
+            {.name = fmt::format("gauge-{}", i + 1),
+             .words = fmt::format("{}: until which day is it calibrated?", items[i].instrument),
+             .kind = AnswerKind::Day});
+}
+
+void addAsked(const Frame& frame, StepQuestion asked, std::vector<Question>& questions) {
     switch (asked) {
     case StepQuestion::Variant:
         return questions.push_back(
@@ -30,11 +49,8 @@ void addAsked(StepQuestion asked, std::vector<Question>& questions) {
                       "a notch or a pin hole: pinned; it is in two halves: split.",
              .kind = AnswerKind::Choice,
              .choices = {"full_floating", "pinned", "split"}});
-    case StepQuestion::PickList:
-    case StepQuestion::Gauges:
-        return questions.push_back({.name = std::string{nameOf(asked)},
-                                    .words = "Does everything lie there?",
-                                    .kind = AnswerKind::Tick});
+    case StepQuestion::PickList: return addPickList(frame, questions);
+    case StepQuestion::Gauges: return addGauges(frame, questions);
     case StepQuestion::CountIn:
         return questions.push_back(counted(asked, "How many blanks, rags and loose tools lie on the bench?"));
     case StepQuestion::CountOut:
@@ -73,10 +89,10 @@ std::string_view nameOf(StepQuestion question) {
     return {};
 }
 
-std::vector<Question> questionsOf(const Frame& /*frame*/, const Step& step) {
+std::vector<Question> questionsOf(const Frame& frame, const Step& step) {
     std::vector<Question> questions;
     for (const StepQuestion asked : step.asks)
-        addAsked(asked, questions);
+        addAsked(frame, asked, questions);
     for (std::size_t i = 0; i < step.witness.size(); ++i)
         questions.push_back({.name = fmt::format("witness-{}", i + 1),
                              .words = fmt::format("{}: {}", step.witness[i].look, step.witness[i].good),

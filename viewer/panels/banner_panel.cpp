@@ -19,13 +19,21 @@ void toggle(Drafts& drafts, Drafts::Box box) {
 std::optional<Wish> acts(const Job& job, const Area& area, const Surface& surface) {
     std::optional<Wish> wish;
     const double gap = surface.px(6.0);
-    if (act(surface, columnOf(area, 4, 0, gap), "Undo", job.state.canUndo > 0))
+    const double who = std::max(surface.target, surface.px(84.0));
+    const Area four{area.x + who + gap, area.y, area.width - who - gap, area.height};
+    const auto& person = job.state.person;
+    if (button(surface, {area.x, area.y, who, area.height}, person ? person->name : "Sign on",
+               {.font = surface.fonts().small,
+                .second = person ? nameOf(person->role) : std::string_view{"nobody yet"},
+                .id = "Who"}))
+        toggle(surface.drafts(), Drafts::Box::Who);
+    if (act(surface, columnOf(four, 4, 0, gap), "Undo", job.state.canUndo > 0))
         wish = Act{Undone{}};
-    if (act(surface, columnOf(area, 4, 1, gap), "Redo", job.state.canRedo > 0))
+    if (act(surface, columnOf(four, 4, 1, gap), "Redo", job.state.canRedo > 0))
         wish = Act{Redone{}};
-    if (act(surface, columnOf(area, 4, 2, gap), "File …", true))
+    if (act(surface, columnOf(four, 4, 2, gap), "File …", true))
         toggle(surface.drafts(), Drafts::Box::File);
-    if (act(surface, columnOf(area, 4, 3, gap), "Keys …", true))
+    if (act(surface, columnOf(four, 4, 3, gap), "Keys …", true))
         toggle(surface.drafts(), Drafts::Box::Keys);
     return wish;
 }
@@ -60,7 +68,7 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
     const Area upper{inner.right() - notice, inner.y, notice, half};
     drawNotice(words, upper.inset(surface.px(1.0)), surface);
     drawPrevails({upper.x, upper.bottom(), notice, half}, surface);
-    const double width = surface.px(292.0);
+    const double width = surface.px(304.0);
     const Area buttons{upper.x - surface.px(14.0) - width, inner.y + surface.px(4.0), width,
                        inner.height - surface.px(8.0)};
     const Area line{inner.x, inner.y, buttons.x - inner.x - surface.px(12.0), inner.height * 0.54};
@@ -75,7 +83,8 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
 /// Large words over the width; below them two lines: the job with what is to be heeded, and the notices.
 std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Area& inner,
                               const Surface& surface) {
-    const double width = 4.0 * surface.target + surface.px(18.0);
+    const double width =
+        4.0 * surface.target + std::max(surface.target, surface.px(84.0)) + surface.px(24.0);
     const Area buttons{inner.right() - width, inner.y, width, inner.height};
     const double free = buttons.x - inner.x - surface.px(12.0);
     const Area upper{inner.x, inner.y, free, surface.px(46.0)};

@@ -11,14 +11,6 @@ namespace gapwise {
 
 namespace {
 
-/// Whether somebody said in this job how the piece lies.
-bool attitudeWasSaid(const Job& job) {
-    return std::ranges::any_of(standingEvents(job.log), [](const Event* event) {
-        const auto* changed = std::get_if<AttitudeChanged>(event);
-        return changed && changed->confirmed;
-    });
-}
-
 /// The attitude of a piece with `up` whose drain the person sees at `seen` from where he stands.
 Attitude attitudeSeen(const Job& job, EndUp up, Degrees seen) {
     const Observer& observer = job.standpoint.observer;
@@ -142,7 +134,7 @@ std::optional<Wish> firstDrain(const Job& job, EndUp lies, const Area& area, con
 } // namespace
 
 bool asksWhichEnd(const Job& job) {
-    return job.use == Use::Bench && !attitudeWasSaid(job);
+    return job.use == Use::Bench && !lyingWasSaid(job);
 }
 
 bool asksHowItLies(const Job& job) {

@@ -65,7 +65,7 @@ std::optional<Wish> verdictColumn(const Job& job, const SeatId& seat, const Area
 bool saidAll(const Job& job, const SeatId& seat, const Drafts& drafts);
 
 /// What was tapped becomes what is said; the drafts are empty then.
-Wish said(const SeatId& seat, Drafts& drafts);
+Wish said(const Job& job, const SeatId& seat, Drafts& drafts);
 
 /// `Gap to your right. Sharp face.`; what was not tapped yet is asked for.
 std::string saidWords(const Job& job, const SeatId& seat, const Drafts& drafts);

@@ -141,11 +141,11 @@ bool saidAll(const Job& job, const SeatId& seat, const Drafts& drafts) {
     return (hasGap || hasFace) && (!hasGap || drafts.gapSeen) && (!hasFace || drafts.referenceFaceVisible);
 }
 
-Wish said(const SeatId& seat, Drafts& drafts) {
+Wish said(const Job& job, const SeatId& seat, Drafts& drafts) {
     SaySeen wish{.seat = seat,
                  .gapSeen = drafts.gapSeen,
                  .referenceFaceVisible = drafts.referenceFaceVisible,
-                 .by = drafts.by};
+                 .by = whoWorks(job)};
     drafts.gapSeen.reset();
     drafts.referenceFaceVisible.reset();
     return wish;
@@ -189,7 +189,7 @@ std::optional<Wish> sayingColumns(const Job& job, const SeatId& seat, const Area
         const bool told = seating->confirmed.has_value();
         if (button(surface, place, "It is in its place, fully home",
                    {.chosen = told, .leading = !told, .second = told ? "said" : ""}))
-            return said(seat, drafts);
+            return said(job, seat, drafts);
         return std::nullopt;
     }
     const Area dial{area.x, area.y, area.width * 0.6, area.height};

@@ -97,9 +97,9 @@ public:
         if (pages.size() > 1)
             turnPages(pages);
         if (confirmButton() && place("I looked: it is so", {.leading = true}))
-            wish = Act{SeatingConfirmed{seating_.seat, {surface_.drafts().by, Confirmation::Said::After}}};
+            wish = Act{SeatingConfirmed{seating_.seat, {whoWorks(job_), Confirmation::Said::After}}};
         if (doneButton() && place("Done", {.enabled = ready(), .leading = ready(), .second = "I see it so"}))
-            wish = said(seating_.seat, surface_.drafts());
+            wish = said(job_, seating_.seat, surface_.drafts());
         if (!next.empty() && place("Next: " + next.text, {.leading = nextLeads()}))
             wish = TakeInHand{next};
         return wish;

@@ -86,7 +86,9 @@ std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& sur
         wish = openTyped(drafts.openPath, job.use);
     if (const auto left = leaveRow(job, row(2), surface))
         wish = left;
-    const double below = row(3).y;
+    if (button(surface, columnOf(row(3), 2, 0, gap), "Slip for the next shift"))
+        wish = ReadSlip{true};
+    const double below = row(4).y;
     writeLines({body.x, below, body.width, body.bottom() - below},
                "Every act is on disk before you see it: nothing is lost when you open another, leave, or the "
                "power goes.",

@@ -3,6 +3,7 @@
 #include "viewer/panels/card.h"
 #include "viewer/panels/cut_open.h"
 #include "viewer/panels/show_me.h"
+#include "viewer/panels/step_card.h"
 
 #include <algorithm>
 #include <array>
@@ -11,8 +12,8 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 27> kKeys{{{"Page Down", "next step done (foot switch)"},
-                                         {"Page Up", "last step undone (foot switch)"},
+constexpr std::array<KeyHelp, 29> kKeys{{{"Page Down", "next: its card; done if complete"},
+                                         {"Page Up", "back: the card of the step before"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
                                          {"c", "cut open: half, quarter, whole"},
@@ -35,6 +36,8 @@ constexpr std::array<KeyHelp, 27> kKeys{{{"Page Down", "next step done (foot swi
                                          {"Escape", "close the card, a box"},
                                          {"l", "all findings"},
                                          {"s", "save, open, start again, leave"},
+                                         {"i", "who works here"},
+                                         {"d", "done: the step of the card"},
                                          {"Ctrl+Z  Ctrl+Y", "undo, redo"},
                                          {"?", "these keys"},
                                          {"arrows, Space", "go from button to button, press it"}}};
@@ -126,10 +129,10 @@ void sayingKeys(ImWchar letter, Drafts& drafts) {
 
 std::optional<Wish> confirm(const Job& job, const SeatId& seat, Drafts& drafts) {
     if (job.use == Use::Bench)
-        return saidAll(job, seat, drafts) ? std::optional<Wish>{said(seat, drafts)} : std::nullopt;
+        return saidAll(job, seat, drafts) ? std::optional<Wish>{said(job, seat, drafts)} : std::nullopt;
     if (!demandShown(job, seat) || dialStateOf(job, seat).sign != DialSign::Holds)
         return std::nullopt;
-    return Act{SeatingConfirmed{seat, {drafts.by, Confirmation::Said::After}}};
+    return Act{SeatingConfirmed{seat, {whoWorks(job), Confirmation::Said::After}}};
 }
 
 std::optional<Wish> handKeys(const Job& job, ImWchar letter, Drafts& drafts) {
@@ -158,6 +161,7 @@ void boxKeys(ImWchar letter, Drafts& drafts) {
     switch (letter) {
     case 'l': toggle(drafts, Drafts::Box::Findings); break;
     case 's': toggle(drafts, Drafts::Box::File); break;
+    case 'i': toggle(drafts, Drafts::Box::Who); break;
     case '?': toggle(drafts, Drafts::Box::Keys); break;
     case 'v':
         drafts.meant = drafts.meant == ClockMeant::AsISeeIt
@@ -188,6 +192,8 @@ std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
         drafts.box = Drafts::Box::None;
         return std::nullopt;
     }
+    if (job.turnAsked)
+        return TurnGivenUp{};
     if (job.turning) {
         drafts.drag.reset();
         return TurningLeft{};
@@ -207,6 +213,8 @@ std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {
         const std::vector<PartId> tray = partsOnTray(job);
         return tray.empty() ? std::nullopt : std::optional<Wish>{TakeInHand{tray.front()}};
     }
+    if (letter == 'd' && job.step)
+        return stepOn(job, drafts);
     if (letter == 'a')
         return ReadAbout{About{job.inHand.value_or(job.frame.housing)}};
     if (letter == 'p' && job.inHand && !seatingInHand(job))
@@ -229,6 +237,17 @@ std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts) {
     for (const ImWchar letter : ImGui::GetIO().InputQueueCharacters)
         close = close || letter == 'a';
     return close && job.about ? std::optional<Wish>{ReadAbout{}} : std::nullopt;
+}
+
+std::optional<Wish> slipKeys(const Job& job) {
+    const bool close = pressedOnce(ImGuiKey_Escape) || pressedOnce(ImGuiKey_PageDown);
+    return close && job.slip ? std::optional<Wish>{ReadSlip{false}} : std::nullopt;
+}
+
+std::optional<Wish> stepKeys(const Job& job, Drafts& drafts) {
+    if (pressedOnce(ImGuiKey_PageDown))
+        return stepOn(job, drafts);
+    return pressedOnce(ImGuiKey_PageUp) ? stepBack(job, drafts) : std::nullopt;
 }
 
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts) {

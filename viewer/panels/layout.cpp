@@ -22,15 +22,18 @@ struct Bands {
 };
 
 Bands bandsOf(const LayoutFor& wanted) {
-    if (!wanted.bench)
-        return {};
+    if (!wanted.bench) {
+        Bands bands;
+        bands.card = wanted.tallCard ? 288.0 : bands.card;
+        return bands;
+    }
     return {.banner = 90.0,
             .looks = 128.0,
             .notices = wanted.cardOpen ? 0.0 : 60.0,
             .tray = 88.0,
             .line = 104.0,
             .strip = 30.0,
-            .card = 262.0,
+            .card = wanted.tallCard ? 308.0 : 262.0,
             .slider = 60.0,
             .cut = 62.0,
             .gap = 8.0};

@@ -10,6 +10,7 @@ struct LayoutFor {
     double height = 768.0;
     double uiScale = 1.0;     ///< Pixels of the window for one pixel of the layout.
     bool cardOpen = false;    ///< Of a part, a fastener or a step: it slides up over tray and line.
+    bool tallCard = false;    ///< Of a step or a fastener: it needs more room than that of a part.
     bool bench = false;       ///< Larger words and targets, for gloves and for reading at 1.5 m.
     bool bothEnds = false;    ///< The picture takes the place of the two dials.
     double pixelsPerMm = 0.0; ///< Of the monitor, by its physical size; 0 = not known.

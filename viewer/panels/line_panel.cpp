@@ -3,27 +3,17 @@
 #include "viewer/panels/parts.h"
 #include "viewer/panels/step_marks.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 namespace gapwise {
 
 namespace {
 
-constexpr double kMarkRadius = 8.0;
+constexpr double kMarkRadius = 9.0;
 
-/// Done, or undone when it was done; asks first where it is out of order or would hide what is not finished.
-std::optional<Wish> tap(const StepMark& mark, Drafts& drafts) {
-    if (mark.state == MarkState::Done)
-        return Act{StepUndone{mark.id}};
-    if (!warningBefore(mark).empty() && drafts.askedStep != mark.id) {
-        drafts.askedStep = mark.id;
-        return std::nullopt;
-    }
-    drafts.askedStep.reset();
-    return Act{StepDone{mark.id}};
-}
-
-void drawDiamond(ImVec2 c, float r, ImU32 fill, ImU32 rim) {
+void diamond(ImVec2 c, float r, ImU32 fill, ImU32 rim) {
     const ImVec2 top{c.x, c.y - r};
     const ImVec2 right{c.x + r, c.y};
     const ImVec2 bottom{c.x, c.y + r};
@@ -32,38 +22,95 @@ void drawDiamond(ImVec2 c, float r, ImU32 fill, ImU32 rim) {
     ink().AddQuad(top, right, bottom, left, rim, 2.0F);
 }
 
+void tick(ImVec2 c, float r, ImU32 colour) {
+    ink().AddLine({c.x - 0.5F * r, c.y}, {c.x - 0.12F * r, c.y + 0.4F * r}, colour, r * 0.26F);
+    ink().AddLine({c.x - 0.12F * r, c.y + 0.4F * r}, {c.x + 0.52F * r, c.y - 0.4F * r}, colour, r * 0.26F);
+}
+
+/// It was done and is open again: an arrow that goes round and back.
+void backArrow(ImVec2 c, float r, ImU32 colour) {
+    drawArc({static_cast<double>(c.x), static_cast<double>(c.y), static_cast<double>(r) * 0.5},
+            {Degrees{-60.0}, Degrees{270.0}}, {colour, static_cast<double>(r) * 0.2});
+    const ImVec2 tip{c.x - 0.43F * r, c.y - 0.25F * r};
+    ink().AddTriangleFilled({tip.x - 0.32F * r, tip.y + 0.08F * r}, {tip.x + 0.24F * r, tip.y + 0.3F * r},
+                            {tip.x + 0.14F * r, tip.y - 0.38F * r}, colour);
+}
+
+/// What tells the state without colour.
+void drawStateSign(const StepMark& mark, ImVec2 c, float r, ImU32 colour) {
+    switch (mark.state) {
+    case MarkState::Done: tick(c, r, palette::kSheet); return;
+    case MarkState::Skipped: // Two arrow heads: passed over.
+        for (const float x : {-0.45F, 0.05F})
+            ink().AddTriangleFilled({c.x + x * r, c.y - 0.4F * r}, {c.x + x * r, c.y + 0.4F * r},
+                                    {c.x + (x + 0.5F) * r, c.y}, colour);
+        return;
+    case MarkState::NotNeeded:
+        ink().AddLine({c.x - 0.5F * r, c.y}, {c.x + 0.5F * r, c.y}, colour, r * 0.24F);
+        return;
+    case MarkState::Next:
+    case MarkState::Possible:
+    case MarkState::Later: break;
+    }
+    if (mark.reopened)
+        backArrow(c, r, colour);
+    else if (mark.holdPoint) // Held: two bars.
+        for (const float x : {-0.26F, 0.26F})
+            ink().AddLine({c.x + x * r, c.y - 0.4F * r}, {c.x + x * r, c.y + 0.4F * r}, colour, r * 0.22F);
+}
+
 void drawMark(const StepMark& mark, ImVec2 centre, double radius) {
     const auto r = static_cast<float>(radius);
     const bool done = mark.state == MarkState::Done;
-    const bool later = mark.state == MarkState::Later;
-    const ImU32 fill =
-        done ? palette::kInk : (mark.state == MarkState::Next ? palette::kAccent : palette::kSheet);
-    const ImU32 rim = later ? palette::kSteel : (done ? palette::kInk : palette::kAccent);
-    if (mark.holdPoint)
-        return drawDiamond(centre, r * 1.35F, fill, rim);
-    const float size = mark.state == MarkState::Next ? r * 1.25F : (later ? r * 0.75F : r);
-    ink().AddCircleFilled(centre, size, fill, 24);
-    ink().AddCircle(centre, size, rim, 24, 2.0F);
+    const bool next = mark.state == MarkState::Next;
+    const bool possible = next || mark.state == MarkState::Possible;
+    const ImU32 fill = done ? palette::kInk : (next ? palette::kAccent : palette::kSheet);
+    const ImU32 rim = done ? palette::kInk : (possible ? palette::kAccent : palette::kSteel);
+    const ImU32 sign = next ? palette::kSheet : (possible ? palette::kAccent : palette::kSoftInk);
+    const float size = next ? r * 1.25F : (possible || done || mark.reopened ? r : r * 0.8F);
+    if (mark.holdPoint) {
+        diamond(centre, size * 1.35F, fill, rim);
+    } else {
+        ink().AddCircleFilled(centre, size, fill, 24);
+        ink().AddCircle(centre, size, rim, 24, 2.0F);
+    }
+    if (radius > 5.0)
+        drawStateSign(mark, centre, size, sign);
 }
 
-/// A flag before the mark, its words no farther than the area's right end.
-void drawFlag(const StepMark& mark, const Area& area, ImVec2 centre, const Surface& surface) {
+/// What of a mark's looks is said on its flag.
+std::string flagWords(const StepMark& mark) {
+    std::string words;
+    for (const LastLook& look : mark.lastLooks)
+        words += (words.empty() ? "" : " ") + look.part.text;
+    const bool open = mark.state != MarkState::Done && mark.state != MarkState::Skipped;
+    const bool near = open && !mark.lastLooks.empty() && mark.lastLooks.front().stepsLeft <= 3;
+    return near ? words + ": " + countdownOf(mark.lastLooks.front()) : words;
+}
+
+/// How long the words of a flag may be: to the next flag.
+struct FlagRow {
+    double top = 0.0;
+    double right = 0.0;
+};
+
+/// A flag before the mark.
+void drawFlag(const StepMark& mark, const FlagRow& row, ImVec2 centre, const Surface& surface) {
     const bool finished = std::ranges::all_of(mark.lastLooks, &LastLook::finished);
     const bool passed = mark.state == MarkState::Done;
     const ImU32 colour = finished ? palette::kHolds : (passed ? palette::kBroken : palette::kAccent);
     // The flag stands before the mark: the look must come first.
     const double x = static_cast<double>(centre.x) - surface.px(25.0);
-    const double top = area.y;
+    const double top = row.top;
     ink().AddLine(point(x, top), point(x, static_cast<double>(centre.y)), colour, 2.0F);
     ink().AddTriangleFilled(point(x, top), point(x + surface.px(13.0), top + surface.px(5.0)),
                             point(x, top + surface.px(10.0)), colour);
-    std::string words;
-    for (const LastLook& look : mark.lastLooks)
-        words += (words.empty() ? "" : " ") + look.part.text;
     const double left = x + surface.px(15.0);
-    writeLine(
-        {left, top - surface.px(3.0), std::min(surface.px(120.0), area.right() - left), surface.px(16.0)},
-        words, {surface.fonts().small, colour});
+    const Area words{left, top - surface.px(3.0), row.right - left, surface.px(16.0)};
+    std::string said = flagWords(mark);
+    if (static_cast<double>(sizeOf(surface.fonts().small, said).x) > words.width)
+        said = said.substr(0, said.find(':'));
+    writeLine(words, (finished ? "✓ " : (passed ? "! " : "")) + said, {surface.fonts().small, colour});
 }
 
 struct LineRows {
@@ -80,11 +127,14 @@ LineRows rowsOf(const Area& area, const Surface& surface) {
             .words = area.y + surface.px(68.0)};
 }
 
-/// What comes next.
+/// What comes next, and where work stops next.
 void sentence(const Job& job, const std::vector<StepMark>& marks, const Area& area, const Surface& surface) {
     const auto next = nextMarkOf(marks);
-    const std::string words =
-        next ? "Next: " + sentenceOf(job.frame, marks[*next].id) : "Every step is done.";
+    std::string words =
+        next ? "Next: " + sentenceOf(job.frame, marks[*next].id) : "Nothing is open any more.";
+    const auto possible = std::ranges::count(marks, MarkState::Possible, &StepMark::state);
+    if (possible > 0)
+        words += fmt::format("  ·  or {} other{}", possible, possible == 1 ? "" : "s");
     writeLine(area, words, {surface.fonts().body, palette::kInk});
 }
 
@@ -126,57 +176,16 @@ double followedScroll(const std::vector<StepMark>& marks, const Drafts& drafts) 
     return static_cast<double>(nextMarkOf(marks).value_or(marks.size())) - kBefore;
 }
 
+/// Where the flag after that of mark `at` stands, or the row ends.
+double nextFlag(const std::vector<StepMark>& marks, std::size_t at, const Page& page,
+                const Surface& surface) {
+    for (std::size_t i = at + 1; i < page.first + page.count && i < marks.size(); ++i)
+        if (!marks[i].lastLooks.empty())
+            return page.place(i, 0.0).middleX() - surface.px(29.0);
+    return page.row.right();
+}
+
 } // namespace
-
-std::optional<Wish> stepKeys(const Job& job, Drafts& drafts) {
-    const std::vector<StepMark> marks = stepMarksOf(job);
-    if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_PageDown), false)) {
-        drafts.lineScroll = -1.0;
-        if (const auto next = nextMarkOf(marks))
-            return tap(marks[*next], drafts);
-    }
-    if (ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_PageUp), false)) {
-        drafts.lineScroll = -1.0;
-        if (drafts.askedStep)
-            drafts.askedStep.reset();
-        else if (!job.state.build.stepsDone.empty())
-            return Act{StepUndone{job.state.build.stepsDone.back()}};
-    }
-    return std::nullopt;
-}
-
-std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface& surface) {
-    Drafts& drafts = surface.drafts();
-    const std::vector<StepMark> marks = stepMarksOf(job);
-    const auto asked =
-        std::ranges::find_if(marks, [&](const StepMark& mark) { return drafts.askedStep == mark.id; });
-    if (asked == marks.end() || area.empty())
-        return std::nullopt;
-    const Scope scope{surface, "line"};
-    fillArea(area, palette::kNotice, surface.px(6.0));
-    frameArea(area, palette::kNoticeInk, surface.px(6.0));
-    const Area inner = surface.bench ? area : area.inset(surface.px(4.0));
-    const double width = surface.px(136.0);
-    const Area all{inner.right() - width, inner.y, width, inner.height};
-    const Area first{all.x - width - surface.px(6.0), inner.y, width, inner.height};
-    const Area words{inner.x + surface.px(8.0), inner.y, first.x - inner.x - surface.px(14.0), inner.height};
-    const std::string warning = "! " + asked->id.text + " " + warningBefore(*asked);
-    const bool fits = heightOf(words.width, warning, surface.fonts().body) <= words.height;
-    writeLines(words, warning, {fits ? surface.fonts().body : surface.fonts().small, palette::kNoticeInk});
-    const auto look = std::ranges::find(asked->lastLooks, false, &LastLook::finished);
-    const bool looks = look != asked->lastLooks.end();
-    std::optional<Wish> wish;
-    if (button(surface, first, looks ? "Look at it" : "Not yet", {.leading = true})) {
-        if (looks)
-            wish = TakeInHand{look->part};
-        drafts.askedStep.reset();
-    }
-    if (button(surface, all, "Done all the same", {.font = surface.fonts().small})) {
-        wish = Act{StepDone{asked->id}};
-        drafts.askedStep.reset();
-    }
-    return wish;
-}
 
 std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface) {
     const Scope scope{surface, "line"};
@@ -202,11 +211,9 @@ std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& s
         const Area place = page.place(i, 0.0);
         const ImVec2 centre = point(place.middleX(), rows.marks);
         if (pressable(surface, marks[i].id.text.c_str(), place).done)
-            if (const auto tapped = tap(marks[i], surface.drafts()))
-                wish = tapped;
+            wish = OpenStep{marks[i].id};
         if (!marks[i].lastLooks.empty())
-            drawFlag(marks[i], {place.x, rows.flags, page.row.right() - place.x, rows.marks - rows.flags},
-                     centre, surface);
+            drawFlag(marks[i], {rows.flags, nextFlag(marks, i, page, surface)}, centre, surface);
         drawMark(marks[i], centre, surface.px(kMarkRadius));
         const double height = surface.px(17.0);
         const Area labels{page.row.x, rows.words + (i % 2 == 1 ? height : 0.0), page.row.width, height};

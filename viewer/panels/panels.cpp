@@ -22,6 +22,7 @@ LayoutFor wantedLayout(const Workplace& workplace, const PanelFrame& frame) {
                      .pixelsPerMm = frame.pixelsPerMm};
     if (workplace.job) {
         wanted.cardOpen = workplace.job->cardOpen();
+        wanted.tallCard = wanted.cardOpen && !workplace.job->inHand;
         wanted.bench = workplace.job->use == Use::Bench;
         wanted.bothEnds = workplace.job->standpoint.kind == LookKind::BothEnds;
     }
@@ -49,11 +50,15 @@ Area boxAreaOf(const Layout& layout, const Surface& surface) {
 }
 
 bool boxIsOpen(const Job& job, const Drafts& drafts) {
-    return asksHowItLies(job) || drafts.box != Drafts::Box::None;
+    return asksHowItLies(job) || job.turnAsked || drafts.box != Drafts::Box::None;
 }
 
 /// At most one box; how the piece lies and where its drain points is asked first.
 std::optional<Wish> boxes(const Job& job, const Area& area, const Surface& surface) {
+    if (job.turnAsked)
+        return turningBox(job, area, surface);
+    if (surface.drafts().box == Drafts::Box::Who)
+        return whoBox(job, area, surface);
     if (asksHowItLies(job))
         return benchQuestion(job, area, surface);
     switch (surface.drafts().box) {
@@ -61,6 +66,7 @@ std::optional<Wish> boxes(const Job& job, const Area& area, const Surface& surfa
     case Drafts::Box::Keys: return keysBox(area, surface);
     case Drafts::Box::File: return fileBox(job, area, surface);
     case Drafts::Box::Lying: return lyingBox(job, area, surface);
+    case Drafts::Box::Who:
     case Drafts::Box::None: break;
     }
     return std::nullopt;
@@ -78,15 +84,12 @@ std::optional<Wish> middlePanels(const Job& job, const Layout& layout, const Sur
     return wish;
 }
 
-/// Under the picture, or over its lower edge where no place is left: a note, what is asked before a step, or
-/// the findings in one line.
+/// Under the picture, or over its lower edge where no place is left: a note, or the findings in one line.
 std::optional<Wish> saidBelow(const Workplace& workplace, const Layout& layout, const Surface& surface) {
     const double height = std::max(surface.px(60.0), surface.target);
     const Area overPicture{layout.picture.x, layout.picture.bottom() - height, layout.picture.width, height};
-    const bool asks = surface.drafts().askedStep.has_value() && !workplace.note;
-    const bool over = layout.notices.empty() && (asks || workplace.note);
-    const Area& area = over ? overPicture : layout.notices;
-    return asks ? stepQuestion(*workplace.job, area, surface) : noticesPanel(workplace, area, surface);
+    const bool over = layout.notices.empty() && workplace.note;
+    return noticesPanel(workplace, over ? overPicture : layout.notices, surface);
 }
 
 /// The card of what is in hand, else of the step that is open.
@@ -137,6 +140,24 @@ std::optional<Wish> sheetPanels(const Workplace& workplace, const Layout& layout
     return wish;
 }
 
+/// So does the slip of where one stopped.
+std::optional<Wish> slipPanels(const Workplace& workplace, const Layout& layout, const Area& window,
+                               const Surface& surface) {
+    const Job& job = *workplace.job;
+    const double gap = surface.px(8.0);
+    const double top = layout.banner.bottom() + gap;
+    const double note = workplace.note ? std::max(surface.px(60.0), surface.target) + gap : 0.0;
+    const Area sheet{gap, top, window.width - 2.0 * gap, window.height - top - gap - note};
+    fillArea(window, palette::kPaper);
+    std::optional<Wish> wish = slipKeys(job);
+    keepFirst(wish, bannerPanel(job, layout.banner, surface));
+    keepFirst(wish, slipSheet(job, sheet, surface));
+    if (workplace.note)
+        keepFirst(wish,
+                  noticesPanel(workplace, {sheet.x, sheet.bottom() + gap, sheet.width, note - gap}, surface));
+    return wish;
+}
+
 bool pictureIsFree(const Workplace& workplace, const PanelFrame& frame) {
     const ImVec2 mouse = ImGui::GetIO().MousePos;
     return workplace.job &&
@@ -162,12 +183,14 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     if (ImGui::Begin("Gapwise", nullptr, kRootFlags)) {
         if (workplace.job) {
             const Layout layout = layoutOf(wanted);
-            const bool sheet = workplace.job->about.has_value();
-            frame.picture = sheet ? Area{} : layout.picture;
-            if (!sheet)
+            const bool slip = workplace.job->slip;
+            const bool sheet = workplace.job->about.has_value() && !slip;
+            frame.picture = sheet || slip ? Area{} : layout.picture;
+            if (!sheet && !slip)
                 drawGround(layout.picture, window);
-            wish = sheet ? sheetPanels(workplace, layout, window, surface)
-                         : jobPanels(workplace, layout, surface);
+            wish = slip    ? slipPanels(workplace, layout, window, surface)
+                   : sheet ? sheetPanels(workplace, layout, window, surface)
+                           : jobPanels(workplace, layout, surface);
         } else {
             fillArea(window, palette::kPaper);
             wish = openingPanel(workplace, window, surface);

@@ -7,6 +7,7 @@
 #include "viewer/panels/portrait.h"
 #include "viewer/workplace/workplace.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,11 +41,26 @@ struct DialDrag {
     bool moved = false;
 };
 
+/// What is being read and said on the card of a step.
+struct StepDrafts {
+    /// What was pressed and asks for a second touch.
+    enum class Asks { Nothing, Skip, Reopen };
+
+    StepId step{};         ///< Of which step.
+    std::string tab{"do"}; ///< Which page lies open.
+    std::string state{};   ///< Whether the step was done then.
+    std::size_t page = 0;  ///< How far it was leafed on.
+    Asks asks = Asks::Nothing;
+    bool alone = false;                          ///< Nobody else is there to see it.
+    std::map<std::string, std::string> fields{}; ///< What is being typed, by name of the field.
+    std::map<std::string, std::string> faults{}; ///< What is wrong with it.
+};
+
 /// What panels remember from one frame to the next: drafts that were not said yet, and what is folded out.
 /// Nothing of it belongs to the job, and it may be thrown away at any time.
 struct Drafts {
     /// The box over the picture.
-    enum class Box { None, Findings, Keys, File, Lying };
+    enum class Box { None, Findings, Keys, File, Lying, Who };
 
     Use use = Use::Practise; ///< Chosen on the opening screen.
     Box box = Box::None;
@@ -60,14 +76,16 @@ struct Drafts {
     SeatId saying{};           ///< Seat of which is being said what is seen.
     std::optional<Degrees> gapSeen{};
     std::optional<bool> referenceFaceVisible{};
-    std::string by{};             ///< Who says so.
+    std::string who{}; ///< Name of who signs on, as it is being typed.
+    Role role = Role::Technician;
     std::optional<EndUp> lies{};  ///< How the piece lies, said before its drain.
     bool askedStartAgain = false; ///< `Start again` was pressed once.
     std::optional<DialDrag> drag{};
-    std::optional<StepId> askedStep{}; ///< A step whose mark was tapped, and that hides what is not finished.
-    double lineScroll = -1.0;          ///< First mark on the line; below 0: follows the procedure.
-    double trayScroll = 0.0;           ///< First part on the tray.
-    double listScroll = 0.0;           ///< First recent job on the opening screen.
+    StepDrafts stepCard{};
+    std::string slipFile{};   ///< Path of the slip to save, as it is being typed.
+    double lineScroll = -1.0; ///< First mark on the line; below 0: follows the procedure.
+    double trayScroll = 0.0;  ///< First part on the tray.
+    double listScroll = 0.0;  ///< First recent job on the opening screen.
 };
 
 /// What the window gives to the panels and what it gets back, besides the wish.
@@ -77,6 +95,7 @@ struct PanelFrame {
     double uiScale = 1.0;
     double pixelsPerMm = 0.0; ///< Of the monitor; 0 = not known.
     PictureOverlay overlay{}; ///< Of this frame's pictures.
+    std::string today{};      ///< `2026-11-30`; empty: not known.
     // Kept
     Drafts drafts{};
     std::string scope{}; ///< Of the panel that is being drawn.

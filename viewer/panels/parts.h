@@ -29,9 +29,6 @@ void drawOverlay(const Surface& surface);
 std::optional<Wish> trayPanel(const Job& job, const Area& area, const Surface& surface);
 std::optional<Wish> linePanel(const Job& job, const Area& area, const Surface& surface);
 
-/// What is asked before a step that is out of order or hides what is not finished; nothing while none is.
-std::optional<Wish> stepQuestion(const Job& job, const Area& area, const Surface& surface);
-
 /// The card of the part in hand; at the bench, to say what is seen.
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface);
 
@@ -55,9 +52,19 @@ std::optional<Wish> findingsBox(const Job& job, const Area& area, const Surface&
 std::optional<Wish> keysBox(const Area& area, const Surface& surface);
 std::optional<Wish> fileBox(const Job& job, const Area& area, const Surface& surface);
 
+/// Who works here from now on.
+std::optional<Wish> whoBox(const Job& job, const Area& area, const Surface& surface);
+
+/// That nothing holds the rotor, before the piece is turned.
+std::optional<Wish> turningBox(const Job& job, const Area& area, const Surface& surface);
+
+/// Where the last shift stopped, over everything but the banner.
+std::optional<Wish> slipSheet(const Job& job, const Area& area, const Surface& surface);
+
 /// What keys ask for while nobody types into a field.
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts);
 std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts);
+std::optional<Wish> slipKeys(const Job& job);
 std::optional<Wish> stepKeys(const Job& job, Drafts& drafts);
 
 } // namespace gapwise

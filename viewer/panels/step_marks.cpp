@@ -19,14 +19,6 @@ std::string labelOf(const Job& job, const Step& step) {
     return label.empty() ? step.title.substr(0, step.title.find_first_of(",:;(")) : label;
 }
 
-std::vector<StepId> missingBefore(const Build& build, const Step& step) {
-    std::vector<StepId> missing;
-    for (const Precedence& before : step.after)
-        if (!build.done(before.step))
-            missing.push_back(before.step);
-    return missing;
-}
-
 std::vector<LastLook> lastLooksOf(const Job& job, const Step& step) {
     std::vector<LastLook> looks;
     for (const SeatId& seat : step.hides) {
@@ -34,7 +26,13 @@ std::vector<LastLook> lastLooksOf(const Job& job, const Step& step) {
         LastLook look{.seat = seat,
                       .part = seating ? seating->part : meantFor(job.frame, seat),
                       .state = dialStateOf(job, seat)};
-        look.finished = look.state.sign == DialSign::Holds && seating && seating->confirmed;
+        const auto left = std::ranges::find_if(job.procedure.looks, [&](const LookLeft& each) {
+            return each.seat == seat && each.hiddenBy == step.id;
+        });
+        look.finished = left != job.procedure.looks.end()
+                            ? left->finished
+                            : look.state.sign == DialSign::Holds && seating && seating->confirmed;
+        look.stepsLeft = left != job.procedure.looks.end() ? left->stepsLeft : 0;
         looks.push_back(std::move(look));
     }
     return looks;
@@ -61,27 +59,48 @@ std::string_view wordsOf(StepView view) {
     return {};
 }
 
+MarkState markStateOf(const Job& job, const StepId& step) {
+    switch (statusOf(job, step).standing) {
+    case StepStanding::Done: return MarkState::Done;
+    case StepStanding::Skipped: return MarkState::Skipped;
+    case StepStanding::NotNeeded: return MarkState::NotNeeded;
+    case StepStanding::Possible: return job.procedure.leading == step ? MarkState::Next : MarkState::Possible;
+    case StepStanding::Blocked: break;
+    }
+    return MarkState::Later;
+}
+
 } // namespace
 
 std::vector<StepMark> stepMarksOf(const Job& job) {
     std::vector<StepMark> marks;
-    bool nextGiven = false;
-    for (const Step& step : job.frame.steps) {
-        StepMark mark{.id = step.id,
-                      .label = labelOf(job, step),
-                      .title = step.title,
-                      .holdPoint = step.holdPoint,
-                      .lastLooks = lastLooksOf(job, step),
-                      .missing = missingBefore(job.state.build, step)};
-        if (job.state.build.done(step.id)) {
-            mark.state = MarkState::Done;
-        } else if (mark.missing.empty()) {
-            mark.state = nextGiven ? MarkState::Possible : MarkState::Next;
-            nextGiven = true;
-        }
-        marks.push_back(std::move(mark));
-    }
+    for (const Step& step : job.frame.steps)
+        marks.push_back({.id = step.id,
+                         .label = labelOf(job, step),
+                         .title = step.title,
+                         .state = markStateOf(job, step.id),
+                         .holdPoint = step.holdPoint,
+                         .reopened = statusOf(job, step.id).reopenedBy.has_value(),
+                         .lastLooks = lastLooksOf(job, step)});
     return marks;
+}
+
+std::string_view wordOf(const StepMark& mark) {
+    switch (mark.state) {
+    case MarkState::Done: return mark.holdPoint ? "passed" : "done";
+    case MarkState::Skipped: return "skipped";
+    case MarkState::NotNeeded: return "not needed";
+    case MarkState::Next:
+    case MarkState::Possible: return mark.reopened ? "open again" : "possible now";
+    case MarkState::Later: break;
+    }
+    return mark.reopened ? "open again" : "waits";
+}
+
+std::string countdownOf(const LastLook& look) {
+    if (look.stepsLeft == 0)
+        return "last look now";
+    return fmt::format("last look, {} {} left", look.stepsLeft, look.stepsLeft == 1 ? "step" : "steps");
 }
 
 std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks) {
@@ -91,16 +110,21 @@ std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks) {
     return static_cast<std::size_t>(found - marks.begin());
 }
 
+std::string howOf(const Step& step) {
+    std::string how;
+    for (const StepAttitude attitude : step.attitudes)
+        if (const std::string_view words = wordsOf(attitude); !words.empty())
+            how += fmt::format("{}{}", how.empty() ? "" : " or ", words);
+    if (const std::string_view words = wordsOf(step.view); !words.empty())
+        how += fmt::format("{}{}", how.empty() ? "" : ", ", words);
+    return how;
+}
+
 std::string sentenceOf(const Frame& frame, const StepId& id) {
     const Step* step = frame.step(id);
     if (!step)
         return {};
-    std::string how;
-    for (const StepAttitude attitude : step->attitudes)
-        if (const std::string_view words = wordsOf(attitude); !words.empty())
-            how += fmt::format("{}{}", how.empty() ? "" : " or ", words);
-    if (const std::string_view words = wordsOf(step->view); !words.empty())
-        how += fmt::format("{}{}", how.empty() ? "" : ", ", words);
+    const std::string how = howOf(*step);
     return fmt::format("{} {}{}{}", step->id.text, step->title, how.empty() ? "" : " – ", how);
 }
 
@@ -110,19 +134,6 @@ std::string hidesUnfinished(const StepMark& mark) {
         if (!look.finished)
             words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", look.part.text,
                                  look.state.sign == DialSign::Holds ? "not confirmed" : look.state.word);
-    return words;
-}
-
-std::string warningBefore(const StepMark& mark) {
-    std::string words;
-    for (std::size_t i = 0; i < mark.missing.size(); ++i)
-        words += (i == 0 ? "comes after " : (i + 1 == mark.missing.size() ? " and " : ", ")) +
-                 mark.missing[i].text;
-    if (!words.empty())
-        words += mark.missing.size() == 1 ? ", which is not done" : ", which are not done";
-    const std::string hidden = hidesUnfinished(mark);
-    if (!hidden.empty())
-        words += fmt::format("{}is the end of the last look at {}", words.empty() ? "" : ", and ", hidden);
     return words;
 }
 

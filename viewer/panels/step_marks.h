@@ -1,6 +1,7 @@
 #pragma once
 
 #include "viewer/dial/dial_state.h"
+#include "viewer/workplace/procedure_now.h"
 
 #include <optional>
 #include <string>
@@ -12,9 +13,11 @@ namespace gapwise {
 
 enum class MarkState {
     Done,
-    Next,     ///< The first in the sheet's order that is possible now.
-    Possible, ///< Everything before it is done.
-    Later
+    Next,     ///< Of those that are possible now the one that leads.
+    Possible, ///< Everything that it needs is settled.
+    Later,    ///< It waits for others.
+    Skipped,
+    NotNeeded
 };
 
 /// A seating that can be looked at for the last time before a step.
@@ -22,7 +25,8 @@ struct LastLook {
     SeatId seat{};
     PartId part{};
     DialState state{};
-    bool finished = false; ///< It holds and was confirmed.
+    bool finished = false;     ///< It holds and was confirmed.
+    std::size_t stepsLeft = 0; ///< Until it goes out of sight; 0 once it has, too.
 };
 
 struct StepMark {
@@ -31,25 +35,30 @@ struct StepMark {
     std::string title{};
     MarkState state = MarkState::Later;
     bool holdPoint = false;
+    bool reopened = false;             ///< It was done, and is open again.
     std::vector<LastLook> lastLooks{}; ///< What it hides.
-    std::vector<StepId> missing{};     ///< Steps that must come before it and are not done.
 };
 std::vector<StepMark> stepMarksOf(const Job& job);
 
-/// The mark that is Next; nothing when all is done.
+/// The mark that is Next; nothing when nothing is possible.
 std::optional<std::size_t> nextMarkOf(const std::vector<StepMark>& marks);
+
+/// The state in a word: `done`, `possible now`, `open again`, …
+std::string_view wordOf(const StepMark& mark);
+
+/// `turbine end up, looked at from the turbine side`; empty where any way will do.
+std::string howOf(const Step& step);
 
 /// `S08 Fit the turbine-end bearing – turbine end up, looked at from the turbine side`.
 std::string sentenceOf(const Frame& frame, const StepId& step);
 
-/// What speaks against doing a step now: `comes after S06 and S07`, `is the end of the last look at SR-TI
-/// (wrong)`; empty when nothing does.
-std::string warningBefore(const StepMark& mark);
-
-/// Parts that steps before the one that places `part` place, and that are in no seat: the nearest first.
-std::vector<PartId> partsBefore(const Job& job, const PartId& part);
+/// `last look, 2 steps left` of what a flag stands for.
+std::string countdownOf(const LastLook& look);
 
 /// What a step would hide unfinished: `SR-TI (wrong), BRG-T (not placed)`; empty when nothing.
 std::string hidesUnfinished(const StepMark& mark);
+
+/// Parts that steps before the one that places `part` place, and that are in no seat: the nearest first.
+std::vector<PartId> partsBefore(const Job& job, const PartId& part);
 
 } // namespace gapwise

@@ -192,7 +192,8 @@ bool button(const Surface& surface, const Area& area, std::string_view label, co
     if (area.empty())
         return false;
     ImGui::BeginDisabled(!look.enabled);
-    const Pressed pressed = pressable(surface, std::string{label}.c_str(), area);
+    const std::string id = look.id.empty() ? std::string{label} : look.id;
+    const Pressed pressed = pressable(surface, id.c_str(), area);
     ImGui::EndDisabled();
     const double rounding = surface.px(5.0);
     fillArea(area, groundOf(look, pressed), rounding);

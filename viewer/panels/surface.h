@@ -91,6 +91,7 @@ struct ButtonLook {
     bool leading = false; ///< What one most likely wants next.
     ImFont* font = nullptr;
     std::string_view second{}; ///< A smaller second line.
+    std::string id{};          ///< Name of the target; empty: its label.
 };
 bool button(const Surface& surface, const Area& area, std::string_view label, const ButtonLook& look = {});
 

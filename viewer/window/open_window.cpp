@@ -55,6 +55,14 @@ struct Overlaid {
     double drawnAt = -1.0; ///< Seconds since the start.
 };
 
+/// The day as the clock of the system has it, `2026-11-30`.
+std::string today() {
+    const auto now = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
+    const std::chrono::year_month_day day{now};
+    return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(day.year()), static_cast<unsigned>(day.month()),
+                       static_cast<unsigned>(day.day()));
+}
+
 /// What is drawn and counted while the window is open.
 class WindowLoop {
 public:
@@ -63,6 +71,7 @@ public:
         panels_.fonts = imgui.fonts();
         panels_.uiScale = imgui.uiScale();
         panels_.pixelsPerMm = window.pixelsPerMm();
+        panels_.today = today();
     }
 
     void run(Workplace& workplace, const OpenRequest& request) {

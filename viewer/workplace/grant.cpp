@@ -24,6 +24,14 @@ void judge(Job& job, const Build& build) {
 void refresh(Job& job) {
     job.state = stateOf(job.frame, job.log);
     judge(job, job.state.build);
+    job.procedure = procedureNow(job);
+}
+
+/// Whether the piece itself moves from one attitude to the other, in which a loose rotor falls out: a piece
+/// that stands is only walked round on its bench.
+bool movesLooseRotor(const Attitude& from, const Attitude& to) {
+    const bool level = from.up == EndUp::Level && to.up == EndUp::Level;
+    return from.up != to.up || (level && !(from == to));
 }
 
 /// Before a class a gap is judged while it turns.
@@ -58,6 +66,8 @@ public:
         if (!job)
             return refuse(workplace_, job.errors());
         begin(std::move(job).value(), wish.journal);
+        if (workplace_.job && !workplace_.job->log.events.empty())
+            stopWhereWeStopped(*workplace_.job);
     }
 
     /// With a journal that is there already, or a new one where `file` is empty.
@@ -72,7 +82,11 @@ public:
     }
 
     void operator()(const Act& wish) const {
-        if (!workplace_.job || !record(wish.event))
+        if (!workplace_.job)
+            return;
+        if (const auto* lies = std::get_if<AttitudeChanged>(&wish.event))
+            return layAnew(*lies);
+        if (!record(wish.event))
             return;
         // Nobody puts on what he does not see.
         const auto* placed = std::get_if<PartPlaced>(&wish.event);
@@ -84,19 +98,20 @@ public:
     void operator()(const TurnPiece& wish) const {
         if (!workplace_.job)
             return;
-        const Attitude before = workplace_.job->attitude();
-        const Attitude after = afterMoveSeenFrom(wish.move);
-        if (!record(AttitudeChanged{after, false}))
+        layAnew({afterMoveSeenFrom(wish.move), false});
+    }
+
+    void operator()(const TurnGivenUp&) const {
+        if (workplace_.job)
+            workplace_.job->turnAsked.reset();
+    }
+
+    void operator()(const TurnedAllTheSame&) const {
+        if (!workplace_.job || !workplace_.job->turnAsked)
             return;
-        // He stays where he is: of a level piece that was turned round the other end is before him now.
-        Standpoint& standpoint = workplace_.job->standpoint;
-        if (after.up == EndUp::Level && after.seenFrom != before.seenFrom)
-            standpoint.observer.levelSide = opposite(standpoint.observer.levelSide);
-        // Where the drain points is asked next: as he stands, the piece whole.
-        if (standpoint.kind != LookKind::BothEnds)
-            standpoint.kind = LookKind::WhereIStand;
-        standpoint.pulledApart = 0.0;
-        refresh(*workplace_.job);
+        AttitudeChanged turned = *workplace_.job->turnAsked;
+        turned.unretained = true;
+        turn(turned);
     }
 
     void operator()(const DrainSaid& wish) const {
@@ -146,6 +161,7 @@ public:
         if (!workplace_.job || (wish.step && !workplace_.job->frame.step(*wish.step)))
             return;
         (*this)(TakeInHand{});
+        workplace_.job->turnAsked.reset();
         workplace_.job->step = wish.step;
     }
 
@@ -184,6 +200,24 @@ public:
         workplace_.note = Note{fmt::format("Saved as {}", wish.file.string()), false};
     }
 
+    void operator()(const ReadSlip& wish) const {
+        if (workplace_.job)
+            workplace_.job->slip = wish.open;
+    }
+
+    void operator()(const SaveSlip& wish) const {
+        if (!workplace_.job)
+            return;
+        std::error_code ignored;
+        if (std::filesystem::exists(wish.file, ignored))
+            return refuse(workplace_, {{.where = wish.file.string(),
+                                        .found = "a file that is there already",
+                                        .allowed = "another name, so that it is not written over"}});
+        if (const auto failed = writeFile(wish.file, slipText(*workplace_.job)))
+            return refuse(workplace_, {failed->error});
+        workplace_.note = Note{fmt::format("Saved as {}", wish.file.string()), false};
+    }
+
     void operator()(const StartAgain&) const {
         if (!workplace_.job)
             return;
@@ -204,6 +238,12 @@ private:
         if (!job)
             return refuse(workplace_, job.errors());
         begin(std::move(job).value(), {});
+    }
+
+    /// The step that comes next lies open under the sheet that tells what was done.
+    static void stopWhereWeStopped(Job& job) {
+        job.step = job.procedure.leading;
+        job.slip = true;
     }
 
     /// Over a file that is there a job is saved only when it came from it or was saved to it.
@@ -239,9 +279,39 @@ private:
         }
         job.log.events.push_back(event);
         job.turning.reset();
+        job.turnAsked.reset();
         workplace_.note.reset();
         refresh(job);
         return true;
+    }
+
+    /// Lays the piece another way, or asks first where nothing holds the rotor. Before anybody said how it
+    /// lies, saying so turns nothing.
+    void layAnew(const AttitudeChanged& lies) const {
+        Job& job = *workplace_.job;
+        const bool moved = lyingWasSaid(job) || job.use != Use::Bench;
+        const bool moves = moved && movesLooseRotor(job.attitude(), lies.attitude);
+        if (moves && !lies.unretained && findingBeforeTurning(job.frame, job.state))
+            job.turnAsked = lies;
+        else
+            turn(lies);
+    }
+
+    void turn(const AttitudeChanged& lies) const {
+        const Attitude before = workplace_.job->attitude();
+        if (!record(lies))
+            return;
+        Standpoint& standpoint = workplace_.job->standpoint;
+        if (lies.confirmed) // Said where he stands: nothing is asked next.
+            return;
+        // He stays where he is: of a level piece that was turned round the other end is before him now.
+        if (lies.attitude.up == EndUp::Level && lies.attitude.seenFrom != before.seenFrom)
+            standpoint.observer.levelSide = opposite(standpoint.observer.levelSide);
+        // Where the drain points is asked next: as he stands, the piece whole.
+        if (standpoint.kind != LookKind::BothEnds)
+            standpoint.kind = LookKind::WhereIStand;
+        standpoint.pulledApart = 0.0;
+        refresh(*workplace_.job);
     }
 
     /// A move is named in the picture of where the person stands; the attitude is kept as seen from the front

@@ -108,6 +108,7 @@ Beginning cutOffJob(const Workplace& workplace) {
         stood.step = standing->step;
     if (standing->about && stood.frame.part(*standing->about))
         stood.about = About{*standing->about};
+    stood.slip = !stood.log.events.empty();
     const std::string words =
         fmt::format("Gone on with {} ({}), which was cut off", stood.frame.name, stood.name);
     return {.job = std::move(job).value(), .journal = standing->journal, .note = Note{words, false}};

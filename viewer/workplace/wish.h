@@ -51,6 +51,10 @@ struct LookAgain {
 struct TurnPiece {
     TurningMove move = TurningMove::Rolled;
 };
+/// The piece was not turned after all: nothing held the rotor.
+struct TurnGivenUp {};
+/// It was, with the rotor loose in it: that is written down.
+struct TurnedAllTheSame {};
 /// Answer to `Where does the drain point now?`, as seen in the current attitude.
 struct DrainSaid {
     Degrees drain{180.0};
@@ -85,12 +89,21 @@ struct ContinueJob {
 struct SaveSheet {
     std::filesystem::path file{};
 };
+/// Lay the slip for the next shift open, or away.
+struct ReadSlip {
+    bool open = true;
+};
+/// Save the slip as text.
+struct SaveSlip {
+    std::filesystem::path file{};
+};
 struct StartAgain {};
 struct ToOpening {};
 struct DismissNote {};
 
-using Wish = std::variant<Act, TakeInHand, OpenStep, OpenFastener, ReadAbout, LookAgain, TurnPiece, DrainSaid,
-                          Turning, TurningLeft, LookFirst, SaySeen, StartJob, ContinueJob, SaveSheet,
-                          StartAgain, ToOpening, DismissNote>;
+using Wish =
+    std::variant<Act, TakeInHand, OpenStep, OpenFastener, ReadAbout, LookAgain, TurnPiece, TurnGivenUp,
+                 TurnedAllTheSame, DrainSaid, Turning, TurningLeft, LookFirst, SaySeen, StartJob, ContinueJob,
+                 SaveSheet, ReadSlip, SaveSlip, StartAgain, ToOpening, DismissNote>;
 
 } // namespace gapwise

@@ -93,6 +93,17 @@ bool demandShown(const Job& job, const SeatId& seat) {
     return seating->index.has_value() || !hasIndex;
 }
 
+std::string whoWorks(const Job& job) {
+    return job.state.person ? job.state.person->name : std::string{};
+}
+
+bool lyingWasSaid(const Job& job) {
+    return std::ranges::any_of(standingEvents(job.log), [](const Event* event) {
+        const auto* changed = std::get_if<AttitudeChanged>(event);
+        return changed && changed->confirmed;
+    });
+}
+
 const Seating* seatingInHand(const Job& job) {
     return job.inHand ? job.state.build.of(*job.inHand) : nullptr;
 }

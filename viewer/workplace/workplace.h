@@ -5,6 +5,7 @@
 #include "models/job/journal.h"
 #include "models/job/log.h"
 #include "viewer/workplace/offered.h"
+#include "viewer/workplace/procedure_now.h"
 #include "viewer/workplace/standing.h"
 #include "viewer/workplace/wish.h"
 
@@ -34,12 +35,16 @@ struct Job {
     std::filesystem::path savedTo{}; ///< The build sheet that it was last saved to; empty: none yet.
     Log log{};
     JobState state{};
-    Checked checked{}; ///< Points into `frame`: a Job moves, it is not copied.
+    Checked checked{};        ///< Points into `frame`: a Job moves, it is not copied.
+    ProcedureNow procedure{}; ///< Likewise.
     std::optional<PartId> inHand{};
     std::optional<FastenerId> fastenerInHand{}; ///< Never together with a part.
     std::optional<StepId> step{};               ///< Whose card is open; under that of what is in hand.
-    std::optional<About> about{};               ///< The sheet that lies open over everything.
-    std::optional<Turning> turning{};           ///< A gap that is being turned at this moment.
+    bool slip = false;                          ///< `Where we stopped` lies open over everything.
+    /// A turning of the piece that waits for an answer, because nothing holds the rotor.
+    std::optional<AttitudeChanged> turnAsked{};
+    std::optional<About> about{};     ///< The sheet that lies open over everything.
+    std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
     Standpoint standpoint{};
 
     Job() = default;
@@ -102,6 +107,15 @@ void grant(Workplace& workplace, const Wish& wish);
 /// down with a clock, if it has one, and is not being turned. At the bench: once what is seen was said, or
 /// looked at first. When showing: always.
 bool demandShown(const Job& job, const SeatId& seat);
+
+/// The name of the person who works now; empty while nobody is signed on.
+std::string whoWorks(const Job& job);
+
+/// Whether somebody said in this job how the piece lies.
+bool lyingWasSaid(const Job& job);
+
+/// The slip for the next shift as text, one thing a line.
+std::string slipText(const Job& job);
 
 /// The seat that the part in hand sits in, if it does.
 const Seating* seatingInHand(const Job& job);

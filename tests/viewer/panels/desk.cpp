@@ -112,6 +112,7 @@ Layout Desk::layout() const {
                      .height = static_cast<double>(size.y),
                      .uiScale = panels.uiScale,
                      .cardOpen = workplace.job && workplace.job->cardOpen(),
+                     .tallCard = workplace.job && workplace.job->cardOpen() && !workplace.job->inHand,
                      .bench = workplace.job && workplace.job->use == Use::Bench});
 }
 

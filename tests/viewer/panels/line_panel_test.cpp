@@ -21,17 +21,67 @@ StepMark markOf(const Job& job, const char* step) {
     return found == marks.end() ? StepMark{} : *found;
 }
 
+/// Says a step done that asks nothing more than that its cautions are read; at once, without a hand.
+void doStep(AtHand& hand, const std::string& step) {
+    for (const Caution& caution : hand.job().frame.cautions)
+        if (std::ranges::find(caution.steps, StepId{step}) != caution.steps.end())
+            hand.act(CautionAcknowledged{caution.id, ""});
+    hand.act(StepDone{StepId{step}, "R. Ohlin"});
+}
+
 } // namespace
 
-TEST(StepMarks, TheFirstThatIsPossibleIsNext) {
+TEST(StepMarks, EveryStepThatIsPossibleIsAndOneLeads) {
     AtHand hand;
     hand.start("alder-72", Use::Practise);
     EXPECT_EQ(stepMarksOf(hand.job()).front().state, MarkState::Next);
+    EXPECT_EQ(markOf(hand.job(), "D2").state, MarkState::Possible);
+    EXPECT_EQ(markOf(hand.job(), "D6").state, MarkState::Possible);
     EXPECT_EQ(markOf(hand.job(), "S08").state, MarkState::Later);
     const std::string first = stepMarksOf(hand.job()).front().id.text;
-    hand.doneSoFar({first});
+    doStep(hand, first);
     EXPECT_EQ(markOf(hand.job(), first.c_str()).state, MarkState::Done);
     EXPECT_EQ(nextMarkOf(stepMarksOf(hand.job())), 1U);
+}
+
+TEST(StepMarks, WhatWasLeftOutHasAStateOfItsOwn) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    hand.act(StepSkipped{StepId{"D2"}, "came without casings", "R. Ohlin"});
+    EXPECT_EQ(markOf(hand.job(), "D2").state, MarkState::Skipped);
+    EXPECT_EQ(wordOf(markOf(hand.job(), "D2")), "skipped");
+}
+
+TEST(StepMarks, WhatIsOpenAgainSaysSo) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    doStep(hand, "D1");
+    hand.act(StepUndone{StepId{"D1"}, "read again", "R. Ohlin"});
+    EXPECT_TRUE(markOf(hand.job(), "D1").reopened);
+    EXPECT_EQ(wordOf(markOf(hand.job(), "D1")), "open again");
+}
+
+TEST(StepMarks, WhoBeganAtTheCompressorEndStaysThere) {
+    AtHand hand;
+    hand.start("alder-72", Use::Show);
+    hand.act(AttitudeChanged{uprightAttitude(Side::Compressor, Degrees{180.0}), true});
+    for (const char* step :
+         {"D1", "D2", "D3", "D4", "D5", "D6", "S00", "S01", "S02", "S03", "S04", "S05", "S06"})
+        hand.act(StepDone{StepId{step}, ""});
+    // Either end first is common practice; the outer groove is reached from the end that is up.
+    EXPECT_EQ(hand.job().procedure.leading, StepId{"S11"});
+    EXPECT_EQ(markOf(hand.job(), "S07").state, MarkState::Possible);
+}
+
+TEST(StepMarks, AFlagCountsDown) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    const std::size_t before = markOf(hand.job(), "S08").lastLooks.front().stepsLeft;
+    doStep(hand, "D1");
+    EXPECT_EQ(markOf(hand.job(), "S08").lastLooks.front().stepsLeft, before - 1);
+    EXPECT_EQ(countdownOf(LastLook{.stepsLeft = 2}), "last look, 2 steps left");
+    EXPECT_EQ(countdownOf(LastLook{.stepsLeft = 1}), "last look, 1 step left");
+    EXPECT_EQ(countdownOf(LastLook{.stepsLeft = 0}), "last look now");
 }
 
 TEST(StepMarks, AFlagStandsWhereSomethingGoesOutOfSight) {
@@ -64,74 +114,41 @@ TEST(StepMarks, SentenceSaysHowThePieceLiesAndFromWhereToLook) {
     EXPECT_EQ(sentenceOf(hand.job().frame, StepId{"S99"}), "");
 }
 
-TEST(LinePanel, ATapMarksAStepDoneAndUndone) {
-    Desk desk;
-    desk.start("alder-72", Use::Show);
-    const std::string first = "line/" + stepMarksOf(desk.job()).front().id.text;
-    desk.click(first);
-    ASSERT_NE(desk.lastAct<StepDone>(), nullptr);
-    desk.click(first);
-    ASSERT_NE(desk.lastAct<StepUndone>(), nullptr);
-    EXPECT_TRUE(desk.build().stepsDone.empty());
-}
-
-TEST(LinePanel, PageKeysStepBackAndForth) {
-    Desk desk;
-    desk.start("alder-72", Use::Show);
-    desk.key(ImGuiKey_PageDown);
-    desk.key(ImGuiKey_PageDown);
-    EXPECT_EQ(desk.build().stepsDone.size(), 2U);
-    desk.key(ImGuiKey_PageUp);
-    EXPECT_EQ(desk.build().stepsDone.size(), 1U);
-}
-
-TEST(LinePanel, AsksBeforeSomethingUnfinishedGoesOutOfSight) {
+TEST(LinePanel, ATapOpensTheCardAndMarksNothing) {
     Desk desk;
     desk.start("alder-72", Use::Practise);
-    desk.at.doneSoFar(desk.at.stepsBefore("S08"));
+    const StepId first = stepMarksOf(desk.job()).front().id;
+    desk.click("line/" + first.text);
+    EXPECT_EQ(desk.job().step, first);
+    EXPECT_TRUE(desk.build().stepsDone.empty());
+    EXPECT_TRUE(desk.job().log.events.empty());
+}
+
+TEST(LinePanel, AMarkIsReachedByKeysAlone) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    ASSERT_TRUE(desk.has("line/D1"));
+    const Area mark = desk.areaOf("line/D1");
+    EXPECT_GE(mark.height, 36.0);
+    desk.key(ImGuiKey_PageDown);
+    EXPECT_EQ(desk.job().step, StepId{"D1"});
+}
+
+TEST(LinePanel, WhatWouldGoOutOfSightUnfinishedIsSaidOnTheCard) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    desk.at.act(PersonCame{"R. Ohlin", Role::Technician});
+    grant(desk.workplace, OpenStep{StepId{"S08"}});
     desk.frames(2);
-    desk.click("line/S08");
-    EXPECT_FALSE(desk.build().done(StepId{"S08"}));
-    EXPECT_EQ(desk.panels.drafts.askedStep, StepId{"S08"});
+    desk.click("step/tab open");
     desk.frame();
-    desk.click("line/Look at it");
+    for (int i = 0; i < 8 && !desk.has("step/look SR-TI") && desk.has("step/Read on"); ++i) {
+        desk.click("step/Read on");
+        desk.frame();
+    }
+    desk.click("step/look SR-TI");
     EXPECT_EQ(desk.job().inHand, PartId{"SR-TI"});
-}
-
-TEST(LinePanel, DoneAllTheSameIsTheOthersWill) {
-    Desk desk;
-    desk.start("alder-72", Use::Show);
-    desk.at.doneSoFar(desk.at.stepsBefore("S08"));
-    desk.at.place("BRG-T");
-    desk.panels.drafts.askedStep = StepId{"S08"};
-    desk.frame();
-    desk.click("line/Done all the same");
-    EXPECT_TRUE(desk.build().done(StepId{"S08"}));
-    EXPECT_FALSE(desk.panels.drafts.askedStep);
-}
-
-TEST(LinePanel, AsksBeforeAStepOutOfOrder) {
-    Desk desk;
-    desk.start("alder-72", Use::Practise);
-    const StepMark mark = markOf(desk.job(), "D2");
-    ASSERT_EQ(mark.state, MarkState::Possible);
-    desk.click("line/S00");
-    ASSERT_EQ(desk.panels.drafts.askedStep, StepId{"S00"});
-    EXPECT_THAT(warningBefore(markOf(desk.job(), "S00")), testing::HasSubstr("comes after D"));
-    desk.frame();
-    desk.click("line/Not yet");
-    EXPECT_FALSE(desk.panels.drafts.askedStep);
-    EXPECT_TRUE(desk.build().stepsDone.empty());
-}
-
-TEST(LinePanel, AsksOverThePictureWhereTheCardIsOpenAtTheBench) {
-    Desk desk;
-    desk.start("alder-72", Use::Bench);
-    desk.at.act(AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{180.0}), true});
-    grant(desk.workplace, TakeInHand{PartId{"BRG-T"}});
-    desk.panels.drafts.askedStep = StepId{"S08"};
-    desk.frames(2);
-    EXPECT_GE(desk.areaOf("line/Look at it").height, 59.5);
+    EXPECT_FALSE(desk.build().done(StepId{"S08"}));
 }
 
 TEST(StepMarks, PartsThatComeBeforeAnotherAreNamed) {

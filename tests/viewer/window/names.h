@@ -18,6 +18,7 @@ constexpr const char* kUndo = "banner/Undo";
 constexpr const char* kRedo = "banner/Redo";
 constexpr const char* kFile = "banner/File …";
 constexpr const char* kSave = "file/Save the build sheet";
+constexpr const char* kGoOn = "slip/Go on";
 constexpr const char* kLeave = "file/Leave: the job is kept where it stands";
 constexpr const char* kTipTowardMe = "looks/tip toward me";
 constexpr const char* kAbout = "card/About …";

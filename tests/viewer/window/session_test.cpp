@@ -133,6 +133,7 @@ TEST_F(Session, AKilledProgramComesBackWhereItWas) {
     }
     DrivenWindow again = open({});
     EXPECT_FALSE(again.shows(names::kAlder)) << "not the opening screen";
+    again.press(names::kGoOn);
     again.press(names::kItsSeat);
     again.key("period");
     const std::vector<nlohmann::json> events = journal(again, 2);

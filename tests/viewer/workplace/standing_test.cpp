@@ -17,6 +17,8 @@ Standing usual() {
                                               .removed = Clock::seenFrom(Side::Turbine, Degrees{30.0})},
                            .casings = true},
             .inHand = PartId{"SR-CO"},
+            .fastenerInHand = FastenerId{"T3"},
+            .step = StepId{"S13"},
             .about = PartId{"HOUSING"}};
 }
 
@@ -29,6 +31,8 @@ TEST(Standing, ComesBackAsItWasForEveryLook) {
         standing.standpoint.kind = kind;
         EXPECT_EQ(standingIn(toText(standing)), standing);
         standing.inHand.reset();
+        standing.fastenerInHand.reset();
+        standing.step.reset();
         standing.about.reset();
         EXPECT_EQ(standingIn(toText(standing)), standing);
     }

@@ -1,0 +1,96 @@
+#include "tests/viewer/workplace/at_hand.h"
+
+#include <gtest/gtest.h>
+
+namespace gapwise {
+
+TEST(InHand, APartLiesOverTheCardOfItsStep) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, OpenStep{StepId{"S07"}});
+    EXPECT_TRUE(hand.job().cardOpen());
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    EXPECT_EQ(hand.job().step, StepId{"S07"});
+    grant(hand.workplace, TakeInHand{});
+    EXPECT_EQ(hand.job().step, StepId{"S07"});
+    EXPECT_TRUE(hand.job().cardOpen());
+    grant(hand.workplace, OpenStep{});
+    EXPECT_FALSE(hand.job().cardOpen());
+}
+
+TEST(InHand, OpeningAStepPutsDownWhatWasInHand) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    grant(hand.workplace, OpenStep{StepId{"S07"}});
+    EXPECT_FALSE(hand.job().inHand);
+}
+
+TEST(InHand, NeverAPartAndAFastenerTogether) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    const FastenerId nut = hand.job().frame.fasteners.front().id;
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    grant(hand.workplace, OpenFastener{nut});
+    EXPECT_EQ(hand.job().fastenerInHand, nut);
+    EXPECT_FALSE(hand.job().inHand);
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    EXPECT_FALSE(hand.job().fastenerInHand);
+}
+
+TEST(InHand, WhatTheFrameDoesNotHaveIsNotOpened) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, OpenStep{StepId{"S99"}});
+    grant(hand.workplace, OpenFastener{FastenerId{"T99"}});
+    EXPECT_FALSE(hand.job().cardOpen());
+}
+
+TEST(InHand, NoneOfItIsAnAct) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    grant(hand.workplace, OpenStep{StepId{"S07"}});
+    grant(hand.workplace, OpenFastener{hand.job().frame.fasteners.front().id});
+    grant(hand.workplace, ReadSlip{});
+    EXPECT_TRUE(hand.job().log.events.empty());
+}
+
+TEST(Procedure, IsReckonedAfterEveryEvent) {
+    AtHand hand;
+    hand.start("alder-72", Use::Show);
+    EXPECT_EQ(hand.job().procedure.leading, StepId{"D1"});
+    EXPECT_EQ(hand.job().procedure.nextHoldPoint, StepId{"S14"});
+    hand.act(StepDone{StepId{"D1"}, ""});
+    EXPECT_EQ(statusOf(hand.job(), StepId{"D1"}).standing, StepStanding::Done);
+    EXPECT_EQ(hand.job().procedure.leading, StepId{"D2"});
+    EXPECT_EQ(statusOf(hand.job(), StepId{"S99"}).standing, StepStanding::Blocked);
+}
+
+TEST(Turning, ALooseRotorIsAskedAboutBeforeThePieceIsTurned) {
+    AtHand hand;
+    hand.startSheet("alder-72-plate-on", Use::Practise);
+    const std::size_t events = hand.job().log.events.size();
+    grant(hand.workplace, TurnPiece{TurningMove::TippedOver});
+    ASSERT_TRUE(hand.job().turnAsked);
+    EXPECT_EQ(hand.job().log.events.size(), events);
+    grant(hand.workplace, TurnGivenUp{});
+    EXPECT_FALSE(hand.job().turnAsked);
+    grant(hand.workplace, TurnedAllTheSame{});
+    EXPECT_EQ(hand.job().log.events.size(), events) << "nothing was asked";
+    grant(hand.workplace, TurnPiece{TurningMove::TippedOver});
+    grant(hand.workplace, TurnedAllTheSame{});
+    EXPECT_EQ(hand.job().log.events.size(), events + 1);
+    EXPECT_TRUE(hand.job().state.turnedUnretained);
+}
+
+TEST(Turning, WalkingRoundAPieceThatStandsIsNoTurn) {
+    AtHand hand;
+    hand.startSheet("alder-72-plate-on", Use::Practise);
+    Attitude round = hand.job().attitude();
+    ASSERT_NE(round.up, EndUp::Level);
+    round.drain = wrapped(round.drain + Degrees{90.0});
+    hand.act(AttitudeChanged{round, true});
+    EXPECT_FALSE(hand.job().turnAsked);
+}
+
+} // namespace gapwise
