@@ -6,6 +6,11 @@ namespace gapwise {
 
 namespace {
 
+/// Whether it is new, oiled or dry is asked on the card of its step and shows on no dial until it is said.
+bool isUnsaidCondition(const Verdict& verdict) {
+    return verdict.state == RuleState::Open && std::holds_alternative<ConditionRule>(verdict.rule->demand);
+}
+
 /// Verdicts of the rules that speak of the seat. While a gap is turned before others, they are judged anew.
 std::vector<Verdict> verdictsOf(const Job& job, const PartId& meant) {
     const bool live = job.turning.has_value();
@@ -16,6 +21,7 @@ std::vector<Verdict> verdictsOf(const Job& job, const PartId& meant) {
         if (std::ranges::find(parts, meant) != parts.end())
             verdicts.push_back(live ? judge(job.frame, shown, *verdict.rule) : verdict);
     }
+    std::erase_if(verdicts, isUnsaidCondition);
     return verdicts;
 }
 

@@ -172,7 +172,7 @@ void addWithoutRule(Sheet& sheet, const PartCard& card) {
 } // namespace
 
 bool keptBack(const Job& job, const PartCard& card, const CardDemand& demand) {
-    if (demand.kind == "seat")
+    if (demand.kind == "seat" || demand.kind == "condition")
         return false;
     const Verdict* verdict = verdictOf(job, demand.rule);
     return !demandShown(job, seatOf(card.id)) || !verdict || !mayTell(job, *verdict);

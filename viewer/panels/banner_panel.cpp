@@ -83,8 +83,7 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
 /// Large words over the width; below them two lines: the job with what is to be heeded, and the notices.
 std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Area& inner,
                               const Surface& surface) {
-    const double width =
-        4.0 * surface.target + std::max(surface.target, surface.px(84.0)) + surface.px(24.0);
+    const double width = 4.0 * surface.target + std::max(surface.target, surface.px(84.0)) + surface.px(24.0);
     const Area buttons{inner.right() - width, inner.y, width, inner.height};
     const double free = buttons.x - inner.x - surface.px(12.0);
     const Area upper{inner.x, inner.y, free, surface.px(46.0)};

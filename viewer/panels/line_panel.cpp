@@ -105,12 +105,16 @@ void drawFlag(const StepMark& mark, const FlagRow& row, ImVec2 centre, const Sur
     ink().AddLine(point(x, top), point(x, static_cast<double>(centre.y)), colour, 2.0F);
     ink().AddTriangleFilled(point(x, top), point(x + surface.px(13.0), top + surface.px(5.0)),
                             point(x, top + surface.px(10.0)), colour);
-    const double left = x + surface.px(15.0);
+    double left = x + surface.px(15.0);
+    if (finished) {
+        drawSign(DialSign::Holds, point(left + surface.px(6.0), top + surface.px(5.0)), surface.px(5.5));
+        left += surface.px(15.0);
+    }
     const Area words{left, top - surface.px(3.0), row.right - left, surface.px(16.0)};
-    std::string said = flagWords(mark);
+    std::string said = (passed && !finished ? "! " : "") + flagWords(mark);
     if (static_cast<double>(sizeOf(surface.fonts().small, said).x) > words.width)
         said = said.substr(0, said.find(':'));
-    writeLine(words, (finished ? "✓ " : (passed ? "! " : "")) + said, {surface.fonts().small, colour});
+    writeLine(words, said, {surface.fonts().small, colour});
 }
 
 struct LineRows {

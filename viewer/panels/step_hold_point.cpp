@@ -81,6 +81,13 @@ std::optional<PartId> keptBack(const Job& job, const HeldBy& held) {
 
 void addOverride(StepPage& page, const HeldBy& held) {
     const std::string place = placeOf(held);
+    const Rule* rule = page.job.frame.rule(RuleId{held.finding});
+    if (rule && std::holds_alternative<ConditionRule>(rule->demand)) {
+        addButton(page, fmt::format("Say of {}: {}", partsOf(*rule).front().text, rule->printed),
+                  {.second = "on the card of " + rule->lastLook.text, .id = "say first " + held.finding},
+                  [p = page, step = rule->lastLook] { p.wish = OpenStep{step}; });
+        return;
+    }
     if (const auto part = keptBack(page.job, held)) {
         addButton(page, "Say first how it sits: " + part->text, {.id = "say first " + held.finding},
                   [p = page, id = *part] { p.wish = TakeInHand{id}; });

@@ -32,6 +32,7 @@ std::vector<LastLook> lastLooksOf(const Job& job, const Step& step) {
         look.finished = left != job.procedure.looks.end()
                             ? left->finished
                             : look.state.sign == DialSign::Holds && seating && seating->confirmed;
+        look.unfinished = unfinishedWord(job, seat, look.state);
         look.stepsLeft = left != job.procedure.looks.end() ? left->stepsLeft : 0;
         looks.push_back(std::move(look));
     }
@@ -85,6 +86,13 @@ std::vector<StepMark> stepMarksOf(const Job& job) {
     return marks;
 }
 
+std::string unfinishedWord(const Job& job, const SeatId& seat, const DialState& state) {
+    if (state.sign != DialSign::Holds)
+        return state.word;
+    const Seating* seating = job.state.build.in(seat);
+    return seating && seating->confirmed ? "not said whether new, oiled or dry" : "not confirmed";
+}
+
 std::string_view wordOf(const StepMark& mark) {
     switch (mark.state) {
     case MarkState::Done: return mark.holdPoint ? "passed" : "done";
@@ -132,8 +140,7 @@ std::string hidesUnfinished(const StepMark& mark) {
     std::string words;
     for (const LastLook& look : mark.lastLooks)
         if (!look.finished)
-            words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", look.part.text,
-                                 look.state.sign == DialSign::Holds ? "not confirmed" : look.state.word);
+            words += fmt::format("{}{} ({})", words.empty() ? "" : ", ", look.part.text, look.unfinished);
     return words;
 }
 

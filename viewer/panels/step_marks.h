@@ -26,6 +26,7 @@ struct LastLook {
     PartId part{};
     DialState state{};
     bool finished = false;     ///< It holds and was confirmed.
+    std::string unfinished{};  ///< Why it is not: see unfinishedWord.
     std::size_t stepsLeft = 0; ///< Until it goes out of sight; 0 once it has, too.
 };
 
@@ -54,6 +55,9 @@ std::string sentenceOf(const Frame& frame, const StepId& step);
 
 /// `last look, 2 steps left` of what a flag stands for.
 std::string countdownOf(const LastLook& look);
+
+/// What keeps a seating from being finished: `wrong`, `not set`, `not confirmed`, …
+std::string unfinishedWord(const Job& job, const SeatId& seat, const DialState& state);
 
 /// What a step would hide unfinished: `SR-TI (wrong), BRG-T (not placed)`; empty when nothing.
 std::string hidesUnfinished(const StepMark& mark);

@@ -3,6 +3,7 @@
 #include "viewer/dial/dial_state.h"
 #include "viewer/panels/step_card.h"
 #include "viewer/panels/step_cautions.h"
+#include "viewer/panels/step_marks.h"
 
 #include "models/procedure/procedure.h"
 
@@ -95,8 +96,7 @@ void addHidden(StepPage& page) {
     for (const LookLeft& look : hidden) {
         const DialState state = dialStateOf(page.job, look.seat);
         addLine(page, "look " + look.part.text,
-                fmt::format("{}: {}. Look at it", look.part.text,
-                            state.sign == DialSign::Holds ? "not confirmed" : state.word),
+                fmt::format("{}: {}. Look at it", look.part.text, unfinishedWord(page.job, look.seat, state)),
                 [p = page, part = look.part] { p.wish = TakeInHand{part}; });
     }
 }

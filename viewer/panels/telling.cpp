@@ -48,8 +48,12 @@ std::string benchWords(const Job& job, const SeatId& seat, const Clock& clock) {
 
 } // namespace
 
+bool isUnsaidCondition(const Verdict& verdict) {
+    return verdict.state == RuleState::Open && std::holds_alternative<ConditionRule>(verdict.rule->demand);
+}
+
 bool mayTell(const Job& job, const Verdict& verdict) {
-    if (faceIsToBeTried(job, verdict))
+    if (faceIsToBeTried(job, verdict) || isUnsaidCondition(verdict))
         return false;
     return std::ranges::all_of(partsOf(*verdict.rule), [&](const PartId& part) {
         const SeatId seat = seatOf(part);

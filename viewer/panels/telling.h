@@ -15,6 +15,9 @@ std::vector<const Finding*> toldFindingsOf(const Job& job, const SeatId& seat);
 /// Whether a rule's verdict, and with it what it demands, may be told now.
 bool mayTell(const Job& job, const Verdict& verdict);
 
+/// Whether a part is new, oiled or dry, while nobody said so: that is asked on the card of its step.
+bool isUnsaidCondition(const Verdict& verdict);
+
 /// How many rules stand how, by what may be told.
 struct Counts {
     int broken = 0;

@@ -103,6 +103,8 @@ TEST(StepMarks, WhatHoldsAndIsConfirmedIsFinished) {
     hand.face("SR-TI", Side::Turbine);
     EXPECT_EQ(hidesUnfinished(markOf(hand.job(), "S08")), "SR-TI (not confirmed)");
     hand.act(SeatingConfirmed{seatOf(PartId{"SR-TI"}), {"A", Confirmation::Said::Before}});
+    EXPECT_EQ(hidesUnfinished(markOf(hand.job(), "S08")), "SR-TI (not said whether new, oiled or dry)");
+    hand.act(ConditionStated{seatOf(PartId{"SR-TI"}), "new", true});
     EXPECT_EQ(hidesUnfinished(markOf(hand.job(), "S08")), "");
 }
 

@@ -314,6 +314,22 @@ TEST(StepCard, LooksAsTheStepSays) {
     EXPECT_EQ(desk.panels.drafts.box, Drafts::Box::Lying);
 }
 
+TEST(StepCard, WhatMustBeNewIsSaidOnTheCard) {
+    Desk desk;
+    desk.start("alder-72", Use::Practise);
+    signOn(desk);
+    desk.at.place("SR-TI");
+    open(desk, "S07");
+    desk.click("step/tab look");
+    desk.frame();
+    ASSERT_TRUE(leafTo(desk, "step/SR-TI.new"));
+    desk.click("step/SR-TI.new");
+    const auto* stated = desk.lastAct<ConditionStated>();
+    ASSERT_NE(stated, nullptr);
+    EXPECT_EQ(stated->state, "new");
+    EXPECT_TRUE(stated->so);
+}
+
 TEST(StepCard, WhoShowsTheWorkLeafsOnWithoutNames) {
     Desk desk;
     desk.start("alder-72", Use::Show);
