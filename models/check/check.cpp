@@ -2,6 +2,7 @@
 
 #include "models/check/carrier.h"
 #include "models/check/mistakes.h"
+#include "models/check/stated.h"
 #include "models/check/words.h"
 #include "models/frame/allowed.h"
 
@@ -33,7 +34,8 @@ public:
     Finding explain(const Verdict& verdict) const {
         Finding finding{.verdict = verdict};
         const View current = currentView(*verdict.rule);
-        finding.asSeen = asSeen(verdict);
+        if (!isStated(*verdict.rule))
+            finding.asSeen = asSeen(verdict);
         if (verdict.state == RuleState::Broken) {
             addMistakes(finding);
             addTurn(finding, current.side);

@@ -110,6 +110,8 @@ TEST(StatedRules, AWrongHandSaysWhatItDid) {
     const Finding finding = findingOf(turned(true, Side::Compressor), "hand");
     EXPECT_THAT(finding.mistakes, ElementsAre(Mistake::WrongHand));
     EXPECT_EQ(nameOf(Mistake::WrongHand), "wrong_hand");
+    EXPECT_FALSE(finding.asSeen); // A sense of turning is no direction on the dial.
+    EXPECT_FALSE(finding.turn);
     EXPECT_EQ(
         finding.words,
         "N (nut): the rule says tightened counter-clockwise, seen from the compressor side; found turned "

@@ -124,4 +124,45 @@ TEST_P(Orientations, EveryPieceOfAFastenerNamesItAndEveryFastenerStandsInAStep) 
         EXPECT_NE(frame_.step(fastener.step), nullptr) << fastener.id.text;
 }
 
+// Common practice, no source: a left-hand nut tightens counter-clockwise to a person who faces it.
+TEST_P(Orientations, TheHandOfTheShaftNutIsARule) {
+    const Rule* rule = frame_.rule(RuleId{"NUT.hand"});
+    const auto* hand = rule ? std::get_if<HandRule>(&rule->demand) : nullptr;
+    ASSERT_NE(hand, nullptr);
+    EXPECT_EQ(rule->tradeId, "O19");
+    EXPECT_EQ(rule->severity, 4);
+    EXPECT_EQ(hand->part, PartId{"NUT"});
+    EXPECT_FALSE(hand->clockwise);
+    EXPECT_EQ(hand->seenFrom, Side::Compressor);
+}
+
+// Common practice, no source: what is renewed at every assembly, whatever it looks like.
+TEST_P(Orientations, WhatIsAlwaysRenewedIsWantedNew) {
+    std::set<std::string> wanted;
+    for (const Rule& rule : frame_.rules)
+        if (const auto* condition = std::get_if<ConditionRule>(&rule.demand);
+            condition && condition->state == "new")
+            wanted.insert(condition->part.text);
+    std::set<std::string> renewed;
+    for (const Part& part : frame_.parts)
+        for (const char* kind :
+             {"SR-", "PR-", "BRG-", "ORING", "THRUST", "SHIELD-GASKET", "INLET-G", "DRAIN-G"})
+            if (part.id.text.starts_with(kind))
+                renewed.insert(part.id.text);
+    EXPECT_EQ(wanted, renewed);
+}
+
+// Oil where the trade wants oil, nothing where a clamp needs bare metal (common practice, no source).
+TEST_P(Orientations, SurfacesThatAClampReliesOnAreDryAndThreadsOiled) {
+    const std::map<std::string, std::string> expected{
+        {"ROTOR", "oiled"}, {"NUT", "oiled"},  {"BRG-T", "oiled"},  {"BRG-C", "oiled"},
+        {"WHEEL", "dry"},   {"SPACER", "dry"}, {"COLLAR-A", "dry"}, {"COLLAR-B", "dry"}};
+    std::map<std::string, std::string> stated;
+    for (const Rule& rule : frame_.rules)
+        if (const auto* condition = std::get_if<ConditionRule>(&rule.demand);
+            condition && condition->state != "new")
+            stated[condition->part.text] = condition->state;
+    EXPECT_EQ(stated, expected);
+}
+
 } // namespace gapwise
