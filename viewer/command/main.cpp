@@ -32,7 +32,9 @@ Outcome run(const Request& request, Format format) {
             [&](const JobRequest& job) {
                 return withData([&](const DataFolder& data) { return jobCommand(data, job, format); });
             },
-            [&](const TorqueRequest& torque) { return torqueCommand(torque, format); },
+            [&](const TorqueRequest& torque) {
+                return torqueCommand(torque, format, [] { return findDataFolder(runningProgram()); });
+            },
             [](const WindowRequest& window) { return becomeWindowProgram(window.arguments); }},
         request);
 }

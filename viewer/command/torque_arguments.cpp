@@ -23,6 +23,7 @@ CLI::App* addAct(CLI::App& torque, TorqueTyped& typed, bool& json, TorqueTyped::
     case Wrench: return add("wrench", "What to set a torque wrench to, with or without an adapter");
     case Preload: return add("preload", "Clamp force of a torque, and what it does to the screw");
     case NutLine: return add("nut-line", "Judge how far a shaft nut stands from its old line");
+    case Show: return add("show", "Everything about a fastener of a frame");
     case Pattern: return add("pattern", "In which order to tighten the screws of a flange");
     }
     return nullptr;
@@ -102,12 +103,33 @@ void addPattern(CLI::App* command, PatternRequest& request) {
         ->required();
 }
 
+void addShow(CLI::App* command, ShowRequest& request) {
+    command->add_option("FRAME", request.frame, "Frame (id or path)")->type_name("")->required();
+    command->add_option("FASTENER", request.fastener, "Such as T3")->type_name("")->required();
+    command->add_option("--up", request.up, "Which end is up, or level")->type_name("END");
+    command->add_option("--drain", request.drain, "Where the drain points, seen from the front of the bench")
+        ->type_name("CLOCK");
+    command->add_option("--seen-from", request.seenFrom, "The end that a level piece is looked at from")
+        ->type_name("SIDE");
+    command->add_option("--unit", request.unit, "Unit of the torques")->type_name("UNIT");
+    command->add_option("--length", request.length, "From the middle of the grip to the wrench's drive")
+        ->type_name("MM");
+    command->add_option("--adapter", request.adapter, "From the drive to the middle of the fastener")
+        ->type_name("MM");
+    command->add_option("--angle", request.angle, "Between adapter and wrench: 0 straight out")
+        ->type_name("DEG");
+    command->add_option("--wrench-min", request.wrenchMin, "Least that the wrench can be set to")
+        ->type_name("TORQUE");
+    command->add_option("--wrench-max", request.wrenchMax, "Most that it can be set to")->type_name("TORQUE");
+    command->footer(kUnits);
+}
+
 } // namespace
 
 void addTorque(CLI::App& app, TorqueTyped& typed, bool& json) {
     using enum TorqueTyped::Act;
     CLI::App* torque =
-        app.add_subcommand("torque", "Torque: units, wrench setting, preload, nut line, patterns");
+        app.add_subcommand("torque", "Torque: units, wrench setting, preload, nut line, patterns, fasteners");
     torque->allow_extras();
     torque->require_subcommand(0, 1);
     addConvert(addAct(*torque, typed, json, Convert), typed.convert);
@@ -115,6 +137,7 @@ void addTorque(CLI::App& app, TorqueTyped& typed, bool& json) {
     addPreload(addAct(*torque, typed, json, Preload), typed.preload);
     addNutLine(addAct(*torque, typed, json, NutLine), typed.nutLine);
     addPattern(addAct(*torque, typed, json, Pattern), typed.pattern);
+    addShow(addAct(*torque, typed, json, Show), typed.show);
 }
 
 TorqueRequest requestOf(const TorqueTyped& typed) {
@@ -124,6 +147,7 @@ TorqueRequest requestOf(const TorqueTyped& typed) {
     case TorqueTyped::Act::Preload: return typed.preload;
     case TorqueTyped::Act::NutLine: return typed.nutLine;
     case TorqueTyped::Act::Pattern: return typed.pattern;
+    case TorqueTyped::Act::Show: return typed.show;
     }
     return typed.convert;
 }

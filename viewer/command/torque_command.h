@@ -1,7 +1,9 @@
 #pragma once
 
+#include "models/frame/data_folder.h"
 #include "viewer/command/outcome.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <variant>
@@ -72,9 +74,30 @@ struct PatternRequest {
 /// In which order the screws of a flange are tightened.
 Outcome torquePattern(const PatternRequest& request, Format format);
 
-using TorqueRequest =
-    std::variant<ConvertRequest, WrenchRequest, PreloadRequest, NutLineRequest, PatternRequest>;
+/// `gapwise torque show FRAME FASTENER [--up END --drain CLOCK] …`
+struct ShowRequest {
+    std::string frame{};
+    std::string fastener{};
+    std::optional<std::string> up{};
+    std::optional<std::string> drain{};
+    std::optional<std::string> seenFrom{};
+    std::optional<std::string> unit{};
+    std::optional<std::string> length{};
+    std::optional<std::string> adapter{};
+    std::optional<std::string> angle{};
+    std::optional<std::string> wrenchMin{};
+    std::optional<std::string> wrenchMax{};
+};
 
-Outcome torqueCommand(const TorqueRequest& request, Format format);
+/// All that the card of a fastener tells: stages, pattern, screws on their flange, hand as the piece lies,
+/// wrench, value, preload, angle window. A stage out of the wrench's range is bad input.
+Outcome torqueShow(const DataFolder& data, const ShowRequest& request, Format format);
+
+using TorqueRequest =
+    std::variant<ConvertRequest, WrenchRequest, PreloadRequest, NutLineRequest, PatternRequest, ShowRequest>;
+
+/// `data` finds the data folder; only a command that reads a frame asks for it.
+Outcome torqueCommand(const TorqueRequest& request, Format format,
+                      const std::function<Result<DataFolder>()>& data);
 
 } // namespace gapwise

@@ -300,4 +300,48 @@ TEST(TorqueCommand, TellsEveryErrorAtOnce) {
         EXPECT_THAT(ended.err, HasSubstr(option));
 }
 
+TEST(TorqueShow, TellsStagesHandWrenchAndFlangeOfAFastener) {
+    const Ended ended = torque({"show", "alder-72", "T3", "--up", "turbine", "--drain", "6:00"});
+    EXPECT_EQ(ended.status, 0) << ended.err;
+    EXPECT_THAT(ended.out, HasSubstr("slacken"));
+    EXPECT_THAT(ended.out, HasSubstr("to tighten: counter-clockwise as you face the nut (left-hand thread)"));
+    EXPECT_THAT(ended.out, HasSubstr("you look at its back"));
+    EXPECT_THAT(ended.out, HasSubstr("expected 19° from snug to final, window 12° to 28°"));
+    EXPECT_THAT(ended.out, HasSubstr("invented numbers"));
+}
+
+TEST(TorqueShow, JsonHasScrewsWithTheirClocksAndWhatIsSeenOfThem) {
+    const Json shown = torqueJson({"show", "alder-72", "T1", "--up", "compressor", "--drain", "3:00"});
+    const Json& screws = shown["flanges"][0]["screws"];
+    ASSERT_EQ(screws.size(), 3U);
+    EXPECT_EQ(screws[0]["clock_deg"], 30.0);
+    EXPECT_EQ(screws[0]["seen_deg"], 300.0) << "drain at 3:00, so the inlet is seen at 9:00";
+    EXPECT_EQ(shown["hand"]["tightens_as_standing"], "clockwise");
+    EXPECT_EQ(shown["stages"][0]["target"]["torque_Nm"], 3.0);
+}
+
+// The worked figures of M·L/(L + E·cos α), for 22 N·m.
+TEST(TorqueShow, SettingsAreThoseAfterTheAdapterInTheUnitAskedFor) {
+    const Json shown =
+        torqueJson({"show", "alder-72", "T4", "--length", "300", "--adapter", "45", "--unit", "lbf.ft"});
+    EXPECT_NEAR(shown["stages"][1]["setting"]["torque_Nm"].get<double>(), 22.0 * 300.0 / 345.0, 1e-9);
+    EXPECT_EQ(shown["stages"][1]["setting"]["unit"], "lbf·ft");
+}
+
+TEST(TorqueShow, RefusesWhatItCannotUseAtItsPlace) {
+    const auto refused = [](std::vector<std::string> more) {
+        more.insert(more.begin(), {"show", "alder-72", "T4"});
+        const Ended ended = torque(more);
+        EXPECT_EQ(ended.status, 2);
+        EXPECT_THAT(ended.out, IsEmpty());
+        return ended.err;
+    };
+    EXPECT_THAT(refused({"--unit", "furlong"}), HasSubstr("--unit"));
+    EXPECT_THAT(refused({"--adapter", "45"}), HasSubstr("--length"));
+    EXPECT_THAT(refused({"--length", "nan"}), HasSubstr("--length"));
+    EXPECT_THAT(refused({"--wrench-max", "10"}), HasSubstr("--wrench-max"));
+    EXPECT_THAT(refused({"--up", "turbine"}), HasSubstr("no --drain"));
+    EXPECT_THAT(torque({"show", "alder-72", "T99"}).err, HasSubstr("T1, T2, T3"));
+}
+
 } // namespace gapwise::test
