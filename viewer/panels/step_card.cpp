@@ -95,8 +95,9 @@ struct Lying {
 Lying lyingFor(const Job& job, const Step& step) {
     Lying lying{.wanted = howOf(step)};
     const std::vector<Missing> missing = missingFrom(job.frame, job.state, step.id);
-    lying.fits = std::ranges::none_of(
-        missing, [](const Missing& each) { return each.kind == Missing::Kind::Attitude; });
+    lying.fits = job.state.build.done(step.id) || std::ranges::none_of(missing, [](const Missing& each) {
+                     return each.kind == Missing::Kind::Attitude;
+                 });
     if (asksHowItLies(job)) {
         lying.now = "How it lies is not said yet.";
         return lying;
@@ -238,6 +239,7 @@ private:
             label = "Next";
             second = job_.procedure.leading ? job_.procedure.leading->text : "nothing is open";
             look.enabled = job_.procedure.leading.has_value();
+            look.leading = look.enabled;
         } else if (step_.holdPoint && open <= 1 && job_.use != Use::Show) {
             const bool there = surface_.drafts().stepCard.tab == "hold";
             label = there ? "Pass it" : "Hold point";
