@@ -92,6 +92,14 @@ std::optional<Wish> saidBelow(const Workplace& workplace, const Layout& layout, 
     return noticesPanel(workplace, over ? overPicture : layout.notices, surface);
 }
 
+/// The dial of an end; while a wrench is taken to a fastener that is faced from there, its flange.
+std::optional<Wish> endPanel(const Job& job, Side side, const Area& area, const Surface& surface) {
+    const bool free = job.fastenerInHand && !job.inHand;
+    const Fastener* fastener = free ? job.frame.fastener(*job.fastenerInHand) : nullptr;
+    const bool flange = fastener && fastener->plan && fastener->handSeenFrom == side;
+    return flange ? flangePanel(job, fastener->id, area, surface) : endDialPanel(job, side, area, surface);
+}
+
 /// The card of what is in hand, else of the step that is open.
 std::optional<Wish> cardPanel(const Job& job, const Area& area, const Surface& surface) {
     if (job.inHand)
@@ -107,8 +115,8 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     drawOverlay(surface);
     drawCutWords(job, layout.picture, surface);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
-    keepFirst(wish, endDialPanel(job, Side::Turbine, layout.turbineDial, surface));
-    keepFirst(wish, endDialPanel(job, Side::Compressor, layout.compressorDial, surface));
+    keepFirst(wish, endPanel(job, Side::Turbine, layout.turbineDial, surface));
+    keepFirst(wish, endPanel(job, Side::Compressor, layout.compressorDial, surface));
     keepFirst(wish, middlePanels(job, layout, surface));
     keepFirst(wish, cutOpenPanel(job, layout.cutOpen, surface));
     keepFirst(wish, pullApartPanel(job, layout.pullApart, surface));

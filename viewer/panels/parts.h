@@ -39,6 +39,10 @@ std::optional<Wish> stepCard(const Job& job, const Area& area, const Surface& su
 std::optional<Wish> torqueCard(const Job& job, const FastenerId& fastener, const Area& area,
                                const Surface& surface);
 
+/// The screws of a fastener on their flange, as whoever faces them sees them: the next one is tapped.
+std::optional<Wish> flangePanel(const Job& job, const FastenerId& fastener, const Area& area,
+                                const Surface& surface);
+
 /// The sheet about a part, over everything but the banner.
 std::optional<Wish> aboutSheet(const Job& job, const Area& area, const Surface& surface);
 

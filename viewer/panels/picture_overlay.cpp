@@ -97,6 +97,7 @@ void drawLine(const PictureLine& line, const Surface& surface) {
     case PictureLine::Kind::Dial: return stroke(palette::kAccent, 1.2);
     case PictureLine::Kind::Seat: stroke(palette::kSheet, 6.0); return stroke(palette::kAccent, 3.0);
     case PictureLine::Kind::Window: return stroke(palette::kAccent, 4.5);
+    case PictureLine::Kind::Turn: stroke(palette::kSheet, 9.0); return stroke(palette::kAccent, 5.0);
     case PictureLine::Kind::Gap: stroke(palette::kSheet, 5.0); return stroke(palette::kInk, 2.5);
     }
 }

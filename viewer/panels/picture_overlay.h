@@ -42,7 +42,8 @@ struct PictureLine {
         Dial,   ///< The circle round a ring and its hours.
         Seat,   ///< Where the part in hand may be dropped.
         Window, ///< What a rule demands.
-        Gap     ///< Where the index points.
+        Gap,    ///< Where the index points.
+        Turn    ///< The way a wrench turns.
     };
     Kind kind = Kind::Dial;
     std::vector<PicturePlace> points{};

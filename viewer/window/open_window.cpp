@@ -9,6 +9,7 @@
 #include "viewer/window/overlay_of.h"
 #include "viewer/window/part_portrait.h"
 #include "viewer/window/picture_view.h"
+#include "viewer/window/turn_arrow.h"
 
 #include <epoxy/gl.h>
 
@@ -51,6 +52,7 @@ struct Pictures {
 struct Overlaid {
     Area area{};
     PictureOverlay overlay{};
+    std::string arrow{}; ///< Which arrow of a wrench is over it.
     bool moving = true;
     double drawnAt = -1.0; ///< Seconds since the start.
 };
@@ -193,6 +195,10 @@ private:
         imgui_.placeTexture(drawn->texture, area);
         settled_ = settled_ && drawn->settled;
         Overlaid& kept = overlays_[view];
+        if (std::string arrow = turnArrowKey(*workplace.job); arrow != kept.arrow) {
+            kept.arrow = std::move(arrow);
+            kept.area = {}; // What lies over the picture is made anew, though the picture is not.
+        }
         if (drawn->drawnAgain || kept.area != area)
             renewOverlay(kept, *workplace.job, *view, area, drawn->settled);
         append(overlay, kept.overlay);

@@ -3,6 +3,7 @@
 #include "viewer/dial/dial.h"
 #include "viewer/scene/placed_labels.h"
 #include "viewer/scene/ring_dial.h"
+#include "viewer/window/turn_arrow.h"
 
 #include <fmt/format.h>
 
@@ -43,6 +44,7 @@ public:
         addEndDial();
         addSeatPlaces();
         addRingDial();
+        addTurnArrow();
         return std::move(overlay_);
     }
 
@@ -206,6 +208,20 @@ private:
         for (const Arc& window : ring.windows)
             wanted.windows.push_back(fromCompressor(window, dial));
         addLines(ringDialOf(wanted));
+    }
+
+    /// The way the wrench turns, round what is tightened next.
+    void addTurnArrow() {
+        constexpr double kLeastRadius = 20.0; // Layout pixels.
+        const double mmPerPixel = picture_.camera().heightMm / std::max(1, picture_.size().height);
+        const auto arrow = turnArrowOf(job_, {.scene = picture_.scene(),
+                                              .camera = picture_.camera(),
+                                              .leastRadiusMm = kLeastRadius * panels_.uiScale * mmPerPixel,
+                                              .moving = moving_});
+        if (!arrow)
+            return;
+        addLine(PictureLine::Kind::Turn, arrow->arc);
+        addLine(PictureLine::Kind::Turn, arrow->head);
     }
 
     void addLines(const RingDial& dial) {
