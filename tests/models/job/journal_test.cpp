@@ -1,6 +1,7 @@
 #include "models/job/journal.h"
 
 #include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 #include <filesystem>
 #include <fstream>
@@ -53,7 +54,37 @@ std::vector<Event> oneOfEach() {
             StepDone{StepId{"S13"}},
             StepUndone{StepId{"S13"}},
             Undone{},
-            Redone{}};
+            Redone{},
+            AttitudeChanged{uprightAttitude(Side::Turbine, Degrees{90.0}), true, true},
+            PersonCame{"Ilka Dorn", Role::Inspector},
+            StepDone{StepId{"S13"}, "Ilka Dorn"},
+            StepUndone{StepId{"S13"}, "ring proud", "Ilka Dorn"},
+            StepSkipped{StepId{"D3"}, "nut was off already", "Ilka Dorn"},
+            HoldPointPassed{.step = StepId{"S14"}, .by = "Ilka Dorn", .loneWorker = true},
+            HoldPointPassed{.step = StepId{"S14"},
+                            .by = "Ilka Dorn",
+                            .witness = "R. Ohlin",
+                            .overrides = {Override{"SR-CO.gap", "P. Vail", "by the engine's maker",
+                                                   Role::Inspector, "C-17"},
+                                          Override{.finding = "angle-T3", .by = "R. Ohlin", .reason = "r"}}},
+            Tightened{.fastener = FastenerId{"T3"},
+                      .stage = 3,
+                      .group = 0,
+                      .screw = 1,
+                      .torqueNm = 14.0,
+                      .clockwise = false,
+                      .seenFrom = Side::Turbine,
+                      .angle = Degrees{18.5},
+                      .wrench = "W-4",
+                      .by = "Ilka Dorn"},
+            Tightened{.fastener = FastenerId{"T2"}, .screw = 4, .torqueNm = 4.05},
+            Loosened{FastenerId{"T3"}, "a chip", "Ilka Dorn"},
+            Answered{StepId{"S01"}, "count_in", "12", 12.0, "Ilka Dorn"},
+            Answered{StepId{"S01"}, "variant", "pinned", std::nullopt, ""},
+            ConditionStated{seat, "oiled", false},
+            NutLineRead{FastenerId{"T3"}, Degrees{-6.5}, 0.02, "Ilka Dorn"},
+            CautionAcknowledged{"C-blades", "Ilka Dorn"},
+            NoteWritten{"line one\nline two", "Ilka Dorn"}};
 }
 
 } // namespace
@@ -74,6 +105,25 @@ TEST(EventLine, EveryTruncationIsAnError) {
         const std::string line = toJsonLine(event);
         for (std::size_t length = 0; length < line.size(); ++length)
             EXPECT_FALSE(parseEvent(line.substr(0, length), "line")) << line.substr(0, length);
+    }
+}
+
+TEST(EventLine, EveryFieldThatIsMissingOrOfAnotherKindIsToldOrMayBeMissing) {
+    for (const Event& event : oneOfEach()) {
+        const nlohmann::json whole = nlohmann::json::parse(toJsonLine(event));
+        for (const auto& [key, value] : whole.items()) {
+            nlohmann::json changed = whole;
+            changed.erase(key);
+            const Result<Event> without = parseEvent(changed.dump(), "j:2");
+            if (without)
+                EXPECT_EQ(without->index(), event.index()) << key;
+            else
+                EXPECT_THAT(without.errors()[0].where, HasSubstr("j:2/")) << key;
+            changed[key] = nlohmann::json::array({1});
+            const Result<Event> other = parseEvent(changed.dump(), "j:2");
+            ASSERT_FALSE(other) << changed.dump();
+            EXPECT_THAT(other.errors()[0].where, HasSubstr("j:2/")) << key;
+        }
     }
 }
 

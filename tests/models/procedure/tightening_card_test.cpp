@@ -122,7 +122,8 @@ TEST(Ticking, FlangesAreFreeOfEachOther) {
     EXPECT_EQ(other->group, 1);
 }
 
-// The worked figures of M·L/(L + E·cos α): 24 N·m, L 300, E 45: 20.87 straight out, 21.70 at 45°, 24.00 square.
+// The worked figures of M·L/(L + E·cos α): 24 N·m, L 300, E 45: 20.87 straight out, 21.70 at 45°, 24.00
+// square.
 TEST(WrenchFacts, AnAdapterIsCorrectedFor) {
     const auto setting = [](double angle) {
         return wrenchFactsOf(24.0, {300.0, 45.0, Degrees{angle}}, {})->settingNm;
