@@ -1,4 +1,5 @@
 #include "models/procedure/hold_point.h"
+#include "models/procedure/kit.h"
 #include "models/procedure/nut_findings.h"
 #include "models/procedure/order_misses.h"
 #include "models/procedure/step_status.h"
@@ -67,6 +68,19 @@ void addVariant(const Frame& frame, const JobState& state, Findings& findings) {
                                     said->answer, frame.id.text, frame.variant, other)});
 }
 
+void addBlock(const Frame& frame, const JobState& state, Findings& findings) {
+    const Answered* block = answerTo(frame, state, StepQuestion::BlockHeight);
+    if (!block || !block->amount || !state.build.attitude || state.build.attitude->up == EndUp::Level)
+        return;
+    const Side up = state.build.attitude->up == EndUp::Turbine ? Side::Turbine : Side::Compressor;
+    const std::optional<double> least = leastBlockMm(frame, up);
+    if (least && *block->amount < *least)
+        findings.push_back({"block", 3, block->step,
+                            fmt::format("The block is {:g} mm high and has to be {:.1f} mm with the {} end "
+                                        "up: the lowest part would stand on the bench. Take a higher one.",
+                                        *block->amount, *least, nameOf(up))});
+}
+
 bool hasOrderRule(const Frame& frame, const StepId& step) {
     return std::ranges::any_of(frame.rules, [&](const Rule& rule) {
         const auto* order = std::get_if<OrderRule>(&rule.demand);
@@ -99,6 +113,7 @@ std::vector<ProcedureFinding> procedureFindings(const Frame& frame, const JobSta
     addLooseRotor(frame, state, findings);
     addVariant(frame, state, findings);
     addCount(frame, state, findings);
+    addBlock(frame, state, findings);
     for (const Fastener& fastener : frame.fasteners) {
         addTorqueFindings(frame, state, fastener, findings);
         addNutFindings(frame, state, fastener, findings);

@@ -1,6 +1,8 @@
 #include "models/procedure/step_status.h"
 
 #include "models/procedure/hold_point.h"
+#include "models/procedure/kit.h"
+#include "models/procedure/questions.h"
 #include "models/procedure/reopen.h"
 #include "tests/models/procedure/course.h"
 
@@ -114,6 +116,32 @@ TEST_P(Precedences, TheRotorIsLooseUntilSomethingHoldsIt) {
     EXPECT_TRUE(findingBeforeTurning(frame_, state));
     state.build.stepsDone.emplace_back("S29");
     EXPECT_FALSE(findingBeforeTurning(frame_, state)) << "the nut is on";
+}
+
+/// 57.00 − 8.00 + 20 for Alder-72, 111.30 − 14.00 + 20 for Birch-150 (invented dimensions).
+TEST_P(Precedences, ABlockThatIsTooLowIsFoundWhileTheTurbineEndIsUp) {
+    const double least = isBirch(frame_) ? 117.3 : 69.0;
+    const auto found = [&](double height, Side up) {
+        JobState state;
+        state.build.attitude = uprightAttitude(up, Degrees{180.0});
+        state.answers = {Answered{StepId{"S06"}, "block_height", "block", height, "I. Dorn"}};
+        const std::vector<ProcedureFinding> findings = procedureFindings(frame_, state);
+        return !findings.empty() && findings.front().id == "block";
+    };
+    EXPECT_TRUE(found(least - 0.1, Side::Turbine));
+    EXPECT_FALSE(found(least + 0.1, Side::Turbine));
+}
+
+TEST_P(Precedences, TheBenchAsksForEveryPieceOfThePickListAndEveryGauge) {
+    const std::vector<Question> questions = questionsOf(frame_, *frame_.step(StepId{"S01"}));
+    const auto begins = [&](const char* with) {
+        return std::ranges::count_if(questions,
+                                     [&](const Question& each) { return each.name.starts_with(with); });
+    };
+    EXPECT_EQ(begins("pick-"), static_cast<std::ptrdiff_t>(pickListOf(frame_).size()));
+    EXPECT_EQ(begins("gauge-"), static_cast<std::ptrdiff_t>(gaugesOf(frame_).size()));
+    EXPECT_GT(begins("pick-") * begins("gauge-"), 0);
+    EXPECT_EQ(questions.front().name, "variant");
 }
 
 TEST_P(Precedences, ReworkLetsTheReleaseLapse) {
