@@ -42,7 +42,6 @@ std::optional<Wish> tick(const TorqueWork& work, int screw, const Surface& surfa
 
 /// An act that needs to know who does it: at the bench, who works is asked first.
 std::optional<Wish> byWhoWorks(const Job& job, Event event, const Surface& surface);
-std::string whoWorks(const Job& job);
 
 /// The wrench as it is typed: errors name `length`, `adapter`, `angle`, `wrench-min`, `wrench-max`.
 struct TypedWrench {

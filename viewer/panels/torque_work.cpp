@@ -77,10 +77,6 @@ std::optional<TorqueWork> torqueWorkOf(const Job& job, const FastenerId& id, con
     return work;
 }
 
-std::string whoWorks(const Job& job) {
-    return job.state.person ? job.state.person->name : std::string{};
-}
-
 std::optional<Wish> byWhoWorks(const Job& job, Event event, const Surface& surface) {
     if (job.use == Use::Bench && !job.state.person) {
         surface.drafts().box = Drafts::Box::Who;
