@@ -33,19 +33,29 @@ bool isNut(const TorqueWork& work) {
     return work.flange.screws.size() == 1 && work.flange.screws.front().radiusMm == 0.0;
 }
 
+/// Whether what is toward the person, or up, is at the upper edge of the drawing.
+bool markOnTop(const TorqueWork& work) {
+    return work.facing.up == EndUp::Level || work.facing.fromBehind;
+}
+
+/// With more screws there is no room for an arrow round one of them.
+constexpr std::size_t kRoomForArrows = 6;
+
 FlangePlan planOf(const TorqueWork& work, const Area& area, const Surface& surface) {
     FlangePlan plan;
-    plan.title = {area.x, area.y, area.width, surface.px(21.0)};
+    plan.title = {area.x, area.y, area.width, surface.px(18.0)};
     const double mark = surface.px(17.0);
-    plan.field = {area.x, plan.title.bottom() + mark, area.width,
-                  area.height - plan.title.height - 2.0 * mark};
+    plan.field = {area.x, plan.title.bottom() + (markOnTop(work) ? mark : 0.0), area.width,
+                  area.height - plan.title.height - mark};
     const double half = std::min(plan.field.width, plan.field.height) / 2.0;
     const double most = surface.px(36.0);
     // disc + ring = half, and the discs just do not touch.
-    constexpr double kFilled = 0.485;
+    constexpr double kFilled = 0.46;
     const double share = spacingOf(work) * kFilled;
-    plan.screw = isNut(work) ? half * 0.42 : std::min(most, half * share / (1.0 + share));
-    plan.ring = {plan.field.middleX(), plan.field.middleY(), isNut(work) ? half * 0.80 : half - plan.screw};
+    const double arrow = surface.px(work.flange.screws.size() > kRoomForArrows ? 0.0 : 11.0);
+    plan.screw = isNut(work) ? half * 0.42 : std::min(most, (half - arrow) * share / (1.0 + share));
+    plan.ring = {plan.field.middleX(), plan.field.middleY(),
+                 isNut(work) ? half * 0.80 : half - arrow - plan.screw};
     return plan;
 }
 
@@ -75,9 +85,10 @@ void drawPattern(const TorqueWork& work, const FlangePlan& plan, const Surface& 
     }
 }
 
-/// A word inside the ring, at a clock of the drawing.
-void innerWord(const FlangePlan& plan, Degrees at, std::string_view word, const Surface& surface) {
-    const double depth = plan.screw + surface.px(15.0);
+/// A word at a clock of the drawing: inside the ring of screws, outside that of a nut.
+void innerWord(const TorqueWork& work, const FlangePlan& plan, Degrees at, std::string_view word,
+               const Surface& surface) {
+    const double depth = isNut(work) ? surface.px(-14.0) : plan.screw + surface.px(15.0);
     const ImVec2 middle = plan.ring.withRadius(plan.ring.radius - depth).at(at);
     const ImVec2 size = sizeOf(surface.fonts().strong, word);
     const Area box{static_cast<double>(middle.x - size.x / 2.0F) - 3.0,
@@ -85,25 +96,34 @@ void innerWord(const FlangePlan& plan, Degrees at, std::string_view word, const 
                    static_cast<double>(size.y)};
     fillArea(box, palette::kPaper, 3.0);
     writeLine(box, word, {surface.fonts().strong, palette::kInk, Align::Middle});
-    const Round rim = plan.ring.withRadius(plan.ring.radius - plan.screw * 0.5);
+    const Round rim =
+        plan.ring.withRadius(plan.ring.radius - (isNut(work) ? surface.px(9.0) : plan.screw * 0.5));
     drawPointer(rim, at, surface.px(9.0), palette::kInk);
 }
 
 /// The way toward the person, or up: outside the ring, with a tip.
 void benchMark(const TorqueWork& work, const FlangePlan& plan, const Surface& surface) {
     const bool level = work.facing.up == EndUp::Level;
-    const bool top = level || work.facing.fromBehind;
+    const bool top = markOnTop(work);
     const double height = surface.px(17.0);
     const Area row{plan.field.x, top ? plan.field.y - height : plan.field.bottom(), plan.field.width, height};
-    const std::string_view words = level ? "▲ up" : (top ? "▲ toward you" : "▼ toward you");
-    writeLine(row, words, {surface.fonts().small, palette::kInk, Align::Middle});
+    const std::string_view words = level ? "up" : "toward you";
+    writeLine(row, words, {surface.fonts().strong, palette::kInk, Align::Middle});
+    const double half = static_cast<double>(sizeOf(surface.fonts().strong, words).x) / 2.0;
+    const auto tip = static_cast<float>(surface.px(top ? -5.0 : 5.0));
+    for (const double side : {-1.0, 1.0}) {
+        const ImVec2 at = point(row.middleX() + side * (half + surface.px(14.0)), row.middleY());
+        const auto wide = static_cast<float>(surface.px(7.0));
+        ink().AddTriangleFilled({at.x - wide, at.y - tip}, {at.x + wide, at.y - tip}, {at.x, at.y + tip},
+                                palette::kInk);
+    }
 }
 
 void drawMarks(const TorqueWork& work, const FlangePlan& plan, const Surface& surface) {
     if (!work.flange.drawn)
         return;
-    innerWord(plan, work.facing.inletAt(), "12 inlet", surface);
-    innerWord(plan, work.facing.drainAt(), "6 drain", surface);
+    innerWord(work, plan, work.facing.inletAt(), "12 inlet", surface);
+    innerWord(work, plan, work.facing.drainAt(), "6 drain", surface);
     benchMark(work, plan, surface);
 }
 
@@ -158,7 +178,7 @@ void drawSense(const TorqueWork& work, const FlangePlan& plan, const Surface& su
         return;
     const FlangeScrew* next = screwNumbered(work, work.next());
     const double room = plan.ring.radius * spacingOf(work) - 2.0 * plan.screw;
-    if (!next || (!isNut(work) && room < surface.px(22.0)))
+    if (!next || work.flange.screws.size() > kRoomForArrows || (!isNut(work) && room < surface.px(22.0)))
         return;
     const ImVec2 at = placeOf(work, plan, *next);
     const double away = surface.px(isNut(work) ? 12.0 : 8.0);

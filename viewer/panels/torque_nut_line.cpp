@@ -35,8 +35,12 @@ void drawOutcome(const TorqueWork& work, const Result<NutLineShift>& shift, cons
     }
     const double used = drawFacts(area, nutLineLines(*shift, *work.plan.nutLine), surface);
     const bool agrees = shift->outcome == NutLineOutcome::Agrees;
+    const double y = area.y + used + surface.px(4.0);
     drawSign(agrees ? DialSign::Holds : DialSign::Broken,
-             point(area.x + surface.px(10.0), area.y + used + surface.px(14.0)), surface.px(10.0));
+             point(area.x + surface.px(12.0), y + surface.px(14.0)), surface.px(10.0));
+    writeLine({area.x + surface.px(30.0), y, area.width - surface.px(30.0), surface.px(28.0)},
+              agrees ? "the line agrees" : "the line does not agree",
+              {surface.fonts().title, agrees ? palette::kHolds : palette::kBroken});
 }
 
 } // namespace

@@ -54,7 +54,7 @@ TypedWrench typedWrench(const TorqueDrafts& drafts);
 /// What the wrench is set to at a torque; errors also name `setting`.
 Result<WrenchFacts> wrenchFor(double torqueNm, const TorqueDrafts& drafts);
 
-/// `"abc", allowed: a number`: an error of a field in words.
+/// `"abc"; allowed: a number`: an error of a field in words.
 std::string faultWords(const Error& error);
 
 /// A field to type into.

@@ -121,29 +121,6 @@ void drawArrow(const Area& area, Sense sense, std::string_view words, const Surf
               {surface.fonts().small, palette::kSoftInk, Align::Middle});
 }
 
-/// Which way the wrench turns.
-void drawHand(const TorqueWork& work, const Area& area, const Surface& surface) {
-    const TurnFacts turn = work.turn();
-    const bool two = !turn.behind.empty();
-    const double wide = surface.px(two ? 112.0 : 140.0);
-    const Area first{area.x, area.y, wide, std::min(area.height, wide + surface.px(18.0))};
-    drawArrow(first, turn.asFaced, fmt::format("facing the {}", grippedOf(work.fastener)), surface);
-    double left = first.right() + surface.px(8.0);
-    if (two) {
-        drawArrow({left, first.y, wide, first.height}, turn.asStanding, "as you stand", surface);
-        left += wide + surface.px(8.0);
-    }
-    Area rest{left, area.y, area.right() - left, area.height};
-    const auto say = [&](std::string_view words, const Type& type) {
-        const double used = words.empty() ? 0.0 : writeLines(rest, words, type) + surface.px(4.0);
-        rest = {rest.x, rest.y + used, rest.width, rest.height - used};
-    };
-    say(turn.words, {surface.bench ? surface.fonts().large : surface.fonts().strong});
-    say(turn.behind, {surface.fonts().body, palette::kBroken});
-    say(turn.rotation,
-        {surface.fonts().small, turn.fitsRotation.value_or(true) ? palette::kSoftInk : palette::kBroken});
-}
-
 /// Whether the step of the fastener asks for the drag of its nut.
 bool asksDrag(const TorqueWork& work) {
     const Step* step = work.job.frame.step(work.fastener.step);
@@ -182,35 +159,79 @@ std::optional<Wish> dragRow(const TorqueWork& work, Area& area, double height, c
                       surface);
 }
 
-/// What stands noted of the drag, against its most.
-std::string dragWords(const TorqueWork& work, TorqueUnit unit) {
-    const Answered* drag = work.job.state.answer(work.fastener.step, nameOf(StepQuestion::DragTorque));
-    const std::string most = torqueWords(work.plan.runDown->dragMostNm, unit);
-    if (!drag || !drag->amount)
-        return fmt::format("drag is not noted yet; at most {}", most);
-    const bool good = *drag->amount <= work.plan.runDown->dragMostNm;
-    return fmt::format("drag {} noted, at most {}: {}", torqueWords(*drag->amount, unit), most,
-                       good ? "the thread is free" : "the thread picks up, take the nut off");
-}
-
-/// The angle from snug to final, judged while it is typed.
-void angleRow(const AngleFacts& facts, Area& area, double height, const Surface& surface) {
+/// The angle from snug to final.
+void angleRow(Area& area, double height, const Surface& surface) {
     TorqueDrafts& drafts = surface.drafts().torque;
-    const TypedAmount typed = amountIn(drafts.turned, "°");
     typeField(surface, {area.x, area.y, area.width, height},
-              {.id = "angle-turned", .label = "angle from snug to final, degrees", .fault = typed.fault},
+              {.id = "angle-turned",
+               .label = "angle from snug to final, degrees",
+               .fault = amountIn(drafts.turned, "°").fault},
               drafts.turned);
     const double gap = surface.px(6.0);
     area = {area.x, area.y + height + gap, area.width, area.height - height - gap};
-    const bool within =
-        !typed.value || judgeAngle(Degrees{*typed.value}, facts.window) == AngleVerdict::Within;
-    const std::string words =
-        typed.value ? angleWords(Degrees{*typed.value}, facts.window) : expectedAngleWords(facts);
-    const double line = lineHeightOf(surface.fonts().body);
-    const double room = std::min(area.height, 3.0 * line);
-    const double used = writeLines({area.x, area.y, area.width, room}, words,
-                                   {surface.fonts().body, within ? palette::kInk : palette::kBroken});
-    area = {area.x, area.y + used + gap, area.width, area.height - used - gap};
+}
+
+/// A reading in words, and whether it is right.
+struct Judged {
+    std::string words{};
+    bool good = true;
+};
+
+/// What stands noted of the drag, against its most.
+Judged dragJudged(const TorqueWork& work, TorqueUnit unit) {
+    const Answered* drag = work.job.state.answer(work.fastener.step, nameOf(StepQuestion::DragTorque));
+    const std::string most = torqueWords(work.plan.runDown->dragMostNm, unit);
+    if (!drag || !drag->amount)
+        return {fmt::format("drag is not noted yet; at most {}", most)};
+    const bool good = *drag->amount <= work.plan.runDown->dragMostNm;
+    return {fmt::format("drag {} noted, at most {}: {}", torqueWords(*drag->amount, unit), most,
+                        good ? "the thread is free" : "the thread picks up, take the nut off"),
+            good};
+}
+
+/// The angle as it is typed against its window.
+Judged angleJudged(const AngleFacts& facts, const TorqueDrafts& drafts) {
+    const TypedAmount typed = amountIn(drafts.turned, "°");
+    if (!typed.value)
+        return {expectedAngleWords(facts)};
+    const Degrees turned{*typed.value};
+    return {angleWords(turned, facts.window), judgeAngle(turned, facts.window) == AngleVerdict::Within};
+}
+
+/// What is read at this stage of a nut; of others nothing.
+Judged judgedNow(const TorqueWork& work, const TorqueDrafts& drafts) {
+    if (work.done)
+        return {};
+    const std::optional<AngleFacts> angle = angleFactsOf(work.plan);
+    if (work.now().kind == StageKind::Final && angle)
+        return angleJudged(*angle, drafts);
+    const bool drag = work.now().kind == StageKind::Seat && asksDrag(work);
+    return drag ? dragJudged(work, drafts.unit) : Judged{};
+}
+
+/// Which way the wrench turns.
+void drawHand(const TorqueWork& work, const Area& area, const Surface& surface) {
+    const TurnFacts turn = work.turn();
+    const bool two = !turn.behind.empty();
+    const double wide = surface.px(two ? 112.0 : 140.0);
+    const Area first{area.x, area.y, wide, std::min(area.height, wide + surface.px(18.0))};
+    drawArrow(first, turn.asFaced, fmt::format("facing the {}", grippedOf(work.fastener)), surface);
+    double left = first.right() + surface.px(8.0);
+    if (two) {
+        drawArrow({left, first.y, wide, first.height}, turn.asStanding, "as you stand", surface);
+        left += wide + surface.px(8.0);
+    }
+    Area rest{left, area.y, area.right() - left, area.height};
+    const auto say = [&](std::string_view words, const Type& type) {
+        const double used = words.empty() ? 0.0 : writeLines(rest, words, type) + surface.px(4.0);
+        rest = {rest.x, rest.y + used, rest.width, rest.height - used};
+    };
+    say(turn.words, {surface.bench ? surface.fonts().large : surface.fonts().strong});
+    say(turn.behind, {surface.fonts().body, palette::kBroken});
+    const Judged judged = judgedNow(work, surface.drafts().torque);
+    say(judged.words, {surface.fonts().body, judged.good ? palette::kInk : palette::kBroken});
+    say(turn.rotation,
+        {surface.fonts().small, turn.fitsRotation.value_or(true) ? palette::kSoftInk : palette::kBroken});
 }
 
 std::string tickLabel(const TorqueWork& work, TorqueUnit unit) {
@@ -259,14 +280,11 @@ std::optional<Wish> doColumn(const TorqueWork& work, Area area, const Surface& s
     if (drag)
         wish = dragRow(work, area, row + label, surface);
     if (angle)
-        angleRow(*angle, area, row + label, surface);
+        angleRow(area, row + label, surface);
     if (auto ticked = tickRow(work, angle.has_value(), {area.x, area.y, area.width, row}, surface))
         wish = std::move(ticked);
     const Area words{area.x, area.y + row + gap, area.width, area.height - row - gap};
-    writeLines(words,
-               drag ? dragWords(work, surface.drafts().torque.unit)
-                    : signature(work, surface.drafts().torque),
-               {surface.fonts().small, palette::kSoftInk});
+    writeLines(words, signature(work, surface.drafts().torque), {surface.fonts().small, palette::kSoftInk});
     return wish;
 }
 

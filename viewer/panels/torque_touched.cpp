@@ -29,8 +29,8 @@ std::vector<std::string> consequencesOf(const TorqueWork& work) {
         return {"Nothing of it is tightened yet: there is nothing to take back."};
     const Reopened reopened = reopenedBy(StepGraph{work.job.frame}, work.job.state.build, work.fastener.step);
     std::vector<std::string> lines{
-        fmt::format("{} was slackened, turned on or taken out after it was tightened? Then it begins anew at "
-                    "its first stage, with new locking elements.",
+        fmt::format("{}: slackened, turned on or taken out since? Then the tightening begins anew at its "
+                    "first stage, with new locking elements.",
                     work.fastener.name)};
     lines.push_back(reopened.steps.empty() ? "No step that is done depends on it."
                                            : "Open again: " + listed(reopened.steps) + ".");

@@ -133,7 +133,7 @@ Result<WrenchFacts> wrenchFor(double torqueNm, const TorqueDrafts& drafts) {
 }
 
 std::string faultWords(const Error& error) {
-    return fmt::format("{}: only {}", error.found, error.allowed);
+    return fmt::format("{}; allowed: {}", error.found, error.allowed);
 }
 
 TypedAmount amountIn(const std::string& text, std::string_view unit) {
@@ -141,7 +141,7 @@ TypedAmount amountIn(const std::string& text, std::string_view unit) {
         return {};
     const std::optional<double> number = typedNumber(text);
     if (!number)
-        return {.fault = fmt::format("\"{}\": only a number, in {}", text, unit)};
+        return {.fault = fmt::format("\"{}\"; allowed: a number, in {}", text, unit)};
     return {.value = number};
 }
 

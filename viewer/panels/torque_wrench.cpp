@@ -34,6 +34,11 @@ std::string fieldOf(const Error& error, double settingNm, const WrenchRange& ran
     return range.leastNm && settingNm < *range.leastNm ? "wrench-min" : "wrench-max";
 }
 
+/// At the field there is room for little; the whole of it stands beside the fields.
+std::string shortFault(const Error& error) {
+    return error.where == "setting" ? "the setting is out of its range" : "cannot be: " + error.found;
+}
+
 /// What is typed in one unit, in another.
 void convert(std::string& text, TorqueUnit from, TorqueUnit to) {
     constexpr int kFigures = 5;
@@ -95,7 +100,7 @@ std::optional<Wish> wrenchPage(const TorqueWork& work, const Area& area, const S
         const WrenchField& field = fields.at(static_cast<std::size_t>(i));
         const auto wrong = std::ranges::find_if(
             errors, [&](const Error& error) { return fieldOf(error, settingNm, typed.range) == field.id; });
-        const std::string fault = wrong == errors.end() ? std::string{} : faultWords(*wrong);
+        const std::string fault = wrong == errors.end() ? std::string{} : shortFault(*wrong);
         const Area line{left.x, left.y + (i / 3) * (row + gap), left.width, row};
         typeField(surface, columnOf(line, 3, i % 3, gap),
                   {.id = field.id, .label = field.label, .fault = fault}, drafts.*field.text);
