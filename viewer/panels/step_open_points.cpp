@@ -82,7 +82,8 @@ void addMissing(StepPage& page) {
                 [p = page] { leadTo(p, {.kind = Missing::Kind::Caution}); });
     for (const Missing& each : missing)
         if (each.kind != Missing::Kind::Caution)
-            addLine(page, "open " + each.id, each.words + (stops(page.job, each) ? "" : " (does not stop you)"),
+            addLine(page, "open " + each.id,
+                    each.words + (stops(page.job, each) ? "" : " (does not stop you)"),
                     [p = page, each] { leadTo(p, each); });
 }
 
