@@ -98,8 +98,8 @@ Facing facingOf(const Fastener& fastener, const Attitude& attitude, const Observ
 std::string facingWords(const Facing& facing) {
     const std::string side = fmt::format("seen from the {} side", nameOf(facing.view.side));
     if (facing.up == EndUp::Level)
-        return side + (facing.fromBehind ? ": walk round to that end" : ", as you stand");
-    return side + (facing.fromBehind ? ": from below, as it stands now" : ", looking down on it");
+        return side + (facing.fromBehind ? ": walk round" : ", as you stand");
+    return side + (facing.fromBehind ? ", from below" : ", looking down on it");
 }
 
 } // namespace gapwise

@@ -209,6 +209,30 @@ Judged judgedNow(const TorqueWork& work, const TorqueDrafts& drafts) {
     return drag ? dragJudged(work, drafts.unit) : Judged{};
 }
 
+/// The words beside the arrows; smaller ones where not all of them have room.
+void sayHand(const TorqueWork& work, const TurnFacts& turn, Area area, const Surface& surface) {
+    const Judged judged = judgedNow(work, surface.drafts().torque);
+    const Fonts& fonts = surface.fonts();
+    std::vector<std::pair<std::string, Type>> words{
+        {turn.words, {surface.bench ? fonts.large : fonts.strong}},
+        {turn.behind, {fonts.body, palette::kBroken}},
+        {judged.words, {fonts.body, judged.good ? palette::kInk : palette::kBroken}},
+        {turn.rotation,
+         {fonts.small, turn.fitsRotation.value_or(true) ? palette::kSoftInk : palette::kBroken}}};
+    std::erase_if(words, [](const auto& each) { return each.first.empty(); });
+    const double gap = surface.px(4.0);
+    double needed = 0.0;
+    for (const auto& [text, type] : words)
+        needed += heightOf(area.width, text, type.font) + gap;
+    const bool tight = needed > area.height;
+    for (auto& [text, type] : words) {
+        if (tight)
+            type.font = fonts.small;
+        const double used = writeLines(area, text, type) + gap;
+        area = {area.x, area.y + used, area.width, area.height - used};
+    }
+}
+
 /// Which way the wrench turns.
 void drawHand(const TorqueWork& work, const Area& area, const Surface& surface) {
     const TurnFacts turn = work.turn();
@@ -221,17 +245,7 @@ void drawHand(const TorqueWork& work, const Area& area, const Surface& surface) 
         drawArrow({left, first.y, wide, first.height}, turn.asStanding, "as you stand", surface);
         left += wide + surface.px(8.0);
     }
-    Area rest{left, area.y, area.right() - left, area.height};
-    const auto say = [&](std::string_view words, const Type& type) {
-        const double used = words.empty() ? 0.0 : writeLines(rest, words, type) + surface.px(4.0);
-        rest = {rest.x, rest.y + used, rest.width, rest.height - used};
-    };
-    say(turn.words, {surface.bench ? surface.fonts().large : surface.fonts().strong});
-    say(turn.behind, {surface.fonts().body, palette::kBroken});
-    const Judged judged = judgedNow(work, surface.drafts().torque);
-    say(judged.words, {surface.fonts().body, judged.good ? palette::kInk : palette::kBroken});
-    say(turn.rotation,
-        {surface.fonts().small, turn.fitsRotation.value_or(true) ? palette::kSoftInk : palette::kBroken});
+    sayHand(work, turn, {left, area.y, area.right() - left, area.height}, surface);
 }
 
 std::string tickLabel(const TorqueWork& work, TorqueUnit unit) {

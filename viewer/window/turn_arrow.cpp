@@ -64,12 +64,13 @@ std::optional<PieceEnd> endOf(const SceneItem& item, Side side) {
 /// Whether nothing is seen of the end that the wrench goes onto.
 bool isOutOfSight(const ArrowOn& on, const PieceEnd& extent, Side side) {
     constexpr double kLiftMm = 0.5;
+    constexpr double kInside = 0.8; // Of its radius: a point on the rim is at the edge of sight.
     constexpr std::array<double, 4> kClocks{0.0, 90.0, 180.0, 270.0};
     const Vec3 middle = extent.middle + Vec3{0.0, 0.0, signOf(side) * kLiftMm};
     if (!isHidden(on.scene, on.camera, middle))
         return false;
     return std::ranges::all_of(kClocks, [&](double clock) {
-        const Vec3 away = directionOf(Clock::seenFrom(side, Degrees{clock})) * extent.radiusMm;
+        const Vec3 away = directionOf(Clock::seenFrom(side, Degrees{clock})) * (kInside * extent.radiusMm);
         return isHidden(on.scene, on.camera, middle + away);
     });
 }
