@@ -29,11 +29,6 @@ void addNumber(Errors& errors, std::string where, double value, double least, do
                                  fmt::format("a number from {:g} to {:g}", least, most)));
 }
 
-const TorqueNote* noteOf(const Build& build, const Fastener& fastener) {
-    const auto found = std::ranges::find(build.torques, fastener.id.text, &TorqueNote::fastener);
-    return found == build.torques.end() ? nullptr : &*found;
-}
-
 /// Nobody tightens a screw that is not there.
 void addPieces(const Frame& frame, const Build& build, const Fastener& fastener, Errors& errors) {
     for (const Part& part : frame.parts)

@@ -1,5 +1,6 @@
 #include "models/procedure/nut_findings.h"
 
+#include "models/procedure/tightening.h"
 #include "models/torque/angle_window.h"
 #include "models/torque/thread.h"
 
@@ -15,11 +16,6 @@ using Findings = std::vector<ProcedureFinding>;
 
 std::string idOf(const char* what, const Fastener& fastener) {
     return fmt::format("{}-{}", what, fastener.id.text);
-}
-
-const TorqueNote* noteOf(const Build& build, const Fastener& fastener) {
-    const auto found = std::ranges::find(build.torques, fastener.id.text, &TorqueNote::fastener);
-    return found == build.torques.end() ? nullptr : &*found;
 }
 
 void addAngle(const JobState& state, const Fastener& fastener, Findings& findings) {

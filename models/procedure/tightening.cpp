@@ -53,6 +53,11 @@ bool isOf(const Tightened& entry, const FastenerId& fastener, const NextScrew& p
 
 } // namespace
 
+const TorqueNote* noteOf(const Build& build, const Fastener& fastener) {
+    const auto found = std::ranges::find(build.torques, fastener.id.text, &TorqueNote::fastener);
+    return found == build.torques.end() ? nullptr : &*found;
+}
+
 std::vector<Stage> stagesOf(const Fastener& fastener) {
     if (!fastener.plan)
         return {};

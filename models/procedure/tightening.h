@@ -19,6 +19,9 @@ struct Stage {
     std::vector<int> order{}; ///< The screws of a group in the order in which they are tightened.
 };
 
+/// What is written down of a fastener at its final torque; null while nothing is.
+const TorqueNote* noteOf(const Build& build, const Fastener& fastener);
+
 /// The stages of a fastener; empty for one without a plan.
 std::vector<Stage> stagesOf(const Fastener& fastener);
 

@@ -21,11 +21,6 @@ std::string idOf(const char* what, const Fastener& fastener) {
     return fmt::format("{}-{}", what, fastener.id.text);
 }
 
-const TorqueNote* noteOf(const Build& build, const Fastener& fastener) {
-    const auto found = std::ranges::find(build.torques, fastener.id.text, &TorqueNote::fastener);
-    return found == build.torques.end() ? nullptr : &*found;
-}
-
 bool hasHandRule(const Frame& frame, const Fastener& fastener) {
     return std::ranges::any_of(frame.rules, [&](const Rule& rule) {
         const auto* hand = std::get_if<HandRule>(&rule.demand);

@@ -16,21 +16,6 @@ namespace {
 
 using Rows = std::vector<std::vector<std::string>>;
 
-/// `top mark` of `top_mark`: names in files as they stand in sentences.
-std::string spoken(std::string_view name) {
-    std::string words{name};
-    std::ranges::replace(words, '_', ' ');
-    return words;
-}
-
-template <class Things, class Word>
-std::string listed(const Things& things, std::string_view separator, const Word& word) {
-    std::string text;
-    for (const auto& thing : things)
-        text += (text.empty() ? "" : std::string{separator}) + word(thing);
-    return text;
-}
-
 template <class AnyId>
 std::string idText(const AnyId& id) {
     return id.text;

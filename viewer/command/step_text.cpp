@@ -13,20 +13,6 @@ namespace gapwise {
 
 namespace {
 
-std::string spoken(std::string_view name) {
-    std::string words{name};
-    std::ranges::replace(words, '_', ' ');
-    return words;
-}
-
-template <class Things, class Word>
-std::string listed(const Things& things, std::string_view separator, const Word& word) {
-    std::string text;
-    for (const auto& thing : things)
-        text += (text.empty() ? "" : std::string{separator}) + word(thing);
-    return text;
-}
-
 /// A heading with its lines; nothing when there are none.
 std::string section(std::string_view heading, const std::string& lines) {
     return lines.empty() ? std::string{} : fmt::format("\n{}\n{}", heading, lines);

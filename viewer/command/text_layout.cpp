@@ -50,6 +50,12 @@ std::string paragraph(std::string_view lead, std::string_view text) {
     return lines + line + "\n";
 }
 
+std::string spoken(std::string_view name) {
+    std::string words{name};
+    std::ranges::replace(words, '_', ' ');
+    return words;
+}
+
 std::string table(const std::vector<std::vector<std::string>>& rows, std::string_view indent) {
     const std::vector<std::size_t> widths = widthsOf(rows);
     std::string text;

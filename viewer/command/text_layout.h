@@ -17,6 +17,18 @@ std::size_t columnsOf(std::string_view text);
 /// behind `lead`, the others as far in. A longer word has a line of its own.
 std::string paragraph(std::string_view lead, std::string_view text);
 
+/// `top mark` of `top_mark`: names in files as they stand in sentences.
+std::string spoken(std::string_view name);
+
+/// The words of all things with a separator between them.
+template <class Things, class Word>
+std::string listed(const Things& things, std::string_view separator, const Word& word) {
+    std::string text;
+    for (const auto& thing : things)
+        text += (text.empty() ? "" : std::string{separator}) + word(thing);
+    return text;
+}
+
 /// Rows in columns two blanks apart, the last column wrapped. Every row has as many cells as the first.
 std::string table(const std::vector<std::vector<std::string>>& rows, std::string_view indent);
 
