@@ -199,7 +199,7 @@ struct Measurement {
 /// What keeps a fastener from backing out; whatever it is, it is new at every assembly.
 enum class Locking { None, SpringWasher, Tab, ThreadLock, ThreadLockAndTab };
 
-/// Screws on one flange, numbered clockwise as the person sees them who tightens them, 1 nearest to 12.
+/// Screws on one flange, numbered clockwise from 12 on, as the person sees them who tightens them.
 struct ScrewGroup {
     std::string name{}; ///< `oil inlet`; may be empty where there is only one.
     int count = 1;
