@@ -1,4 +1,5 @@
 #include "models/frame/sets.h"
+#include "models/procedure/lying.h"
 #include "models/procedure/questions.h"
 #include "models/procedure/step_status.h"
 #include "models/procedure/tightening.h"
@@ -61,23 +62,11 @@ void addCautions(const Frame& frame, const JobState& state, const Step& step, st
     }
 }
 
-bool suits(StepAttitude wanted, EndUp up) {
-    switch (wanted) {
-    case StepAttitude::CompressorUp: return up == EndUp::Compressor;
-    case StepAttitude::TurbineUp: return up == EndUp::Turbine;
-    case StepAttitude::Level: return up == EndUp::Level;
-    case StepAttitude::Any:
-    case StepAttitude::Bench: return true;
-    }
-    return true;
-}
-
 void addAttitude(const JobState& state, const Step& step, std::vector<Missing>& missing) {
     const std::optional<Attitude>& attitude = state.build.attitude;
     if (!attitude || step.attitudes.empty())
         return;
-    const auto fits = [&](StepAttitude wanted) { return suits(wanted, attitude->up); };
-    if (std::ranges::none_of(step.attitudes, fits))
+    if (!isDoneLying(step, attitude->up))
         missing.push_back({Kind::Attitude, "attitude",
                            fmt::format("{} is done with the piece lying another way", step.id.text), false});
     if (!state.attitudeConfirmed)

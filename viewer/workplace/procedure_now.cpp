@@ -1,5 +1,6 @@
 #include "viewer/workplace/procedure_now.h"
 
+#include "models/procedure/lying.h"
 #include "viewer/workplace/workplace.h"
 
 #include <algorithm>
@@ -7,23 +8,6 @@
 namespace gapwise {
 
 namespace {
-
-bool suits(StepAttitude wanted, EndUp up) {
-    switch (wanted) {
-    case StepAttitude::CompressorUp: return up == EndUp::Compressor;
-    case StepAttitude::TurbineUp: return up == EndUp::Turbine;
-    case StepAttitude::Level: return up == EndUp::Level;
-    case StepAttitude::Any:
-    case StepAttitude::Bench: return true;
-    }
-    return true;
-}
-
-bool lies(const Job& job, const Step& step) {
-    const EndUp up = job.attitude().up;
-    return step.attitudes.empty() ||
-           std::ranges::any_of(step.attitudes, [&](StepAttitude wanted) { return suits(wanted, up); });
-}
 
 /// A step that goes on from the one done last with the piece as it lies: who began at the other end stays
 /// there.
@@ -35,7 +19,8 @@ std::optional<StepId> goesOn(const Job& job, const StepGraph& graph,
     if (!last)
         return std::nullopt;
     for (const StepGraph::Edge& edge : graph.followersOf(*last))
-        if (statuses[edge.step].standing == StepStanding::Possible && lies(job, job.frame.steps[edge.step]))
+        if (statuses[edge.step].standing == StepStanding::Possible &&
+            isDoneLying(job.frame.steps[edge.step], job.attitude().up))
             return job.frame.steps[edge.step].id;
     return std::nullopt;
 }
@@ -46,7 +31,7 @@ std::optional<StepId> leadingOf(const Job& job, const StepGraph& graph,
     if (first == statuses.end())
         return std::nullopt;
     const Step& step = job.frame.steps[static_cast<std::size_t>(first - statuses.begin())];
-    if (lies(job, step))
+    if (isDoneLying(step, job.attitude().up))
         return step.id;
     return goesOn(job, graph, statuses).value_or(step.id);
 }
