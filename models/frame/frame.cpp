@@ -46,6 +46,25 @@ const Fastener* Frame::fastener(const FastenerId& wanted) const {
     return find(fasteners, wanted);
 }
 
+const Measurement* Frame::measurement(const MeasurementId& wanted) const {
+    return find(measurements, wanted);
+}
+
+const Dimension* Frame::dimension(const QuantityId& wanted) const {
+    return find(dimensions, wanted);
+}
+
+const Chain* Frame::chain(const QuantityId& wanted) const {
+    return find(chains, wanted);
+}
+
+Frame::FoundQuantity Frame::quantity(const QuantityId& wanted) const {
+    for (const Measurement& each : measurements)
+        if (const Quantity* found = each.quantity(wanted))
+            return {&each, found};
+    return {};
+}
+
 std::optional<std::size_t> Frame::stepIndex(const StepId& wanted) const {
     const Step* found = step(wanted);
     return found ? std::optional{static_cast<std::size_t>(found - steps.data())} : std::nullopt;

@@ -2,7 +2,9 @@
 
 #include "geometry/datum/vector.h"
 #include "geometry/shape/shape.h"
+#include "models/frame/chain.h"
 #include "models/frame/ids.h"
+#include "models/frame/measurement.h"
 #include "models/frame/rule.h"
 
 #include <map>
@@ -42,6 +44,7 @@ struct PartType {
     std::optional<double> gapMm{};  ///< Width of the gap as seated.
     std::string tint{}; ///< `housing`, `steel`, `bronze`, `ring`, `aluminium`, `hot`, …: how it is drawn.
     std::optional<Lubricant> lubricant{};
+    std::optional<double> expansionPerK{}; ///< Linear, near 20 °C.
     Shape shape{};
     std::string pointer{};
 };
@@ -185,17 +188,6 @@ struct Caution {
     std::string pointer{};
 };
 
-/// Something that is measured: its name and place.
-struct Measurement {
-    MeasurementId id{};
-    std::string name{};
-    std::string where{};         ///< Where and how: `at the nose, rocked up and down`.
-    std::string instrument{};    ///< With its resolution: `outside micrometer, 0.001 mm`; may be empty.
-    StepId step{};               ///< The step at which it is read.
-    std::vector<PartId> parts{}; ///< The parts that it judges.
-    std::string pointer{};
-};
-
 /// What keeps a fastener from backing out; whatever it is, it is new at every assembly.
 enum class Locking { None, SpringWasher, Tab, ThreadLock, ThreadLockAndTab };
 
@@ -306,6 +298,12 @@ struct Frame {
     std::vector<Step> steps{};
     std::vector<Caution> cautions{};
     std::vector<Measurement> measurements{};
+    std::vector<Dimension> dimensions{};
+    std::vector<Contact> contacts{};
+    std::vector<Chain> chains{};
+    std::vector<Change> changes{};
+    std::vector<Selector> selectors{};
+    std::optional<LeverPlan> lever{};
     std::vector<Fastener> fasteners{};
     std::vector<Rest> rests{};
     std::vector<SharedMaterial> sharedMaterial{};
@@ -318,12 +316,21 @@ struct Frame {
     const Rule* rule(const RuleId& id) const;
     const Step* step(const StepId& id) const;
     const Fastener* fastener(const FastenerId& id) const;
+    const Measurement* measurement(const MeasurementId& id) const;
+    const Dimension* dimension(const QuantityId& id) const;
+    const Chain* chain(const QuantityId& id) const;
     std::optional<std::size_t> stepIndex(const StepId& id) const;
 
     struct FoundFeature {
         const PartType* type = nullptr;
         const Feature* feature = nullptr;
     };
+    struct FoundQuantity {
+        const Measurement* measurement = nullptr;
+        const Quantity* quantity = nullptr;
+    };
+    /// The quantity with this id of any measurement; both null when nothing measures it.
+    FoundQuantity quantity(const QuantityId& id) const;
     /// The feature with this id on any part type; both null when there is none.
     FoundFeature feature(const FeatureId& id) const;
     /// A part (the first) that has this feature.

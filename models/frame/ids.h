@@ -27,6 +27,8 @@ using RuleId = Id<struct RuleKind>;               ///< `SR-CO.gap`
 using StepId = Id<struct StepKind>;               ///< `S13`
 using FastenerId = Id<struct FastenerKind>;       ///< `T3`
 using MeasurementId = Id<struct MeasurementKind>; ///< `M19`
+using QuantityId = Id<struct QuantityIdKind>;     ///< Its symbol: `t_T`, `c`, `R_n`
+using StationId = Id<struct StationIdKind>;       ///< `COLLAR-A/running face`
 
 /// `seat-` and the id of the part meant for it.
 inline SeatId seatOf(const PartId& part) {

@@ -76,6 +76,37 @@ inline constexpr std::array kQuestionNames{
     Named<StepQuestion>{"nut_line", StepQuestion::NutLine},
 };
 
+inline constexpr std::array kUnitNames{
+    Named<Unit>{"mm", Unit::Millimetres},
+    Named<Unit>{"deg", Unit::Degrees},
+    Named<Unit>{"g_mm", Unit::GramMillimetres},
+};
+
+inline constexpr std::array kLimitRuleNames{Named<LimitRule>{"as_printed", LimitRule::AsPrinted},
+                                            Named<LimitRule>{"guarded", LimitRule::Guarded}};
+
+inline constexpr std::array kTakesNames{
+    Named<Takes>{"mean", Takes::Mean},
+    Named<Takes>{"least", Takes::Least},
+    Named<Takes>{"most", Takes::Most},
+    Named<Takes>{"range", Takes::Range},
+};
+
+inline constexpr std::array kDirectionNames{Named<Direction>{"down", Direction::Down},
+                                            Named<Direction>{"up", Direction::Up}};
+
+inline constexpr std::array kScatterNames{
+    Named<Scatter>{"normal", Scatter::Normal},
+    Named<Scatter>{"rectangular", Scatter::Rectangular},
+    Named<Scatter>{"triangular", Scatter::Triangular},
+};
+
+inline constexpr std::array kChangeKindNames{
+    Named<ChangeKind>{"wear", ChangeKind::Wear},
+    Named<ChangeKind>{"choice", ChangeKind::Choice},
+    Named<ChangeKind>{"fault", ChangeKind::Fault},
+};
+
 inline constexpr std::array kLockingNames{
     Named<Locking>{"none", Locking::None},
     Named<Locking>{"spring_washer", Locking::SpringWasher},

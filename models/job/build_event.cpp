@@ -108,6 +108,17 @@ public:
         if (event.so)
             seating->conditions.push_back(event.state);
     }
+    void operator()(const ReadingTaken& event) const { build_.readings.push_back(event.reading); }
+    void operator()(const PartDecided& event) const {
+        std::erase_if(build_.decisions,
+                      [&](const PartDecision& each) { return each.part == event.decision.part; });
+        build_.decisions.push_back(event.decision);
+    }
+    void operator()(const WorkStated& event) const {
+        std::erase(build_.work, event.work);
+        if (event.so)
+            build_.work.push_back(event.work);
+    }
     /// What concerns the job only.
     template <class Other>
     void operator()(const Other& /*event*/) const {}

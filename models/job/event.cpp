@@ -1,13 +1,17 @@
 #include "models/job/event.h"
 
 #include "geometry/base/overloaded.h"
+#include "models/build/names.h"
 #include "models/frame/names.h"
 #include "models/json/document.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <array>
+#include <vector>
 
 namespace gapwise {
 
@@ -17,10 +21,10 @@ using nlohmann::json;
 
 // In the order of Event.
 constexpr std::array<std::string_view, std::variant_size_v<Event>> kNames{
-    "attitude",     "placed",    "taken_off",    "turned",       "faced",       "confirmed",
-    "looked_first", "home",      "rotor",        "step_done",    "step_undone", "undone",
-    "redone",       "person",    "step_skipped", "hold_passed",  "tightened",   "loosened",
-    "answered",     "condition", "nut_line",     "caution_read", "note"};
+    "attitude",     "placed",      "taken_off", "turned",       "faced",    "confirmed", "looked_first",
+    "home",         "rotor",       "step_done", "step_undone",  "undone",   "redone",    "person",
+    "step_skipped", "hold_passed", "tightened", "loosened",     "answered", "condition", "nut_line",
+    "caution_read", "note",        "reading",   "part_decided", "work"};
 
 constexpr std::array kRoleNames{
     Named<Role>{"technician", Role::Technician}, Named<Role>{"apprentice", Role::Apprentice},
@@ -102,6 +106,31 @@ void addStep(json& out, const Done& e) {
     addText(out, "by", e.by);
 }
 
+void addReading(json& out, const Reading& reading) {
+    out["measurement"] = reading.measurement;
+    addText(out, "quantity", reading.quantity);
+    out["occasion"] = nameIn(kOccasionNames, reading.occasion);
+    out["values"] = reading.values;
+    out["unit"] = reading.unit;
+    addText(out, "method", reading.method);
+    addText(out, "instrument", reading.instrument);
+    addText(out, "by", reading.by);
+    addText(out, "on", reading.on);
+    const auto asItIs = [](double value) { return value; };
+    addIf(out, "temperature_C", reading.temperatureC, asItIs);
+    addIf(out, "gauge_temperature_C", reading.gaugeTemperatureC, asItIs);
+}
+
+void addDecision(json& out, const PartDecision& decision) {
+    out["part"] = decision.part.text;
+    out["condition"] = nameIn(kConditionWords, decision.condition);
+    out["decision"] = nameIn(kFateNames, decision.fate);
+    addText(out, "by", decision.by);
+    addText(out, "reason", decision.reason);
+    addText(out, "cause", decision.cause);
+    addText(out, "concession", decision.concession);
+}
+
 void addProcedure(json& out, const Event& event) {
     std::visit(Overloaded{[&](const StepDone& e) { addStep(out, e); },
                           [&](const StepUndone& e) { addStep(out, e); },
@@ -140,6 +169,13 @@ void addProcedure(json& out, const Event& event) {
                           },
                           [&](const NoteWritten& e) {
                               out["words"] = e.words;
+                              addText(out, "by", e.by);
+                          },
+                          [&](const ReadingTaken& e) { addReading(out, e.reading); },
+                          [&](const PartDecided& e) { addDecision(out, e.decision); },
+                          [&](const WorkStated& e) {
+                              out["work"] = e.work;
+                              out["so"] = e.so;
                               addText(out, "by", e.by);
                           },
                           [](const auto&) {}},
@@ -252,6 +288,30 @@ public:
     }
     std::string maybeText(const char* key) { return has(key) ? text(key) : std::string{}; }
     bool maybeTruth(const char* key) { return has(key) && truth(key); }
+    std::optional<double> maybeNumber(const char* key) {
+        return has(key) ? std::optional{number(key)} : std::nullopt;
+    }
+    std::vector<double> numbers(const char* key) {
+        const auto found = object_.find(key);
+        const auto isNumber = [](const json& each) { return each.is_number(); };
+        if (found != object_.end() && found->is_array() && std::ranges::all_of(*found, isNumber))
+            return found->get<std::vector<double>>();
+        fail(key, "a list of numbers");
+        return {};
+    }
+    /// A word of a table; its first value when it is another.
+    template <class Value, std::size_t Count>
+    Value word(const char* key, const std::array<Named<Value>, Count>& table) {
+        const std::string word = text(key);
+        for (const auto& [name, value] : table)
+            if (word == name)
+                return value;
+        std::vector<std::string_view> names;
+        for (const auto& [name, value] : table)
+            names.push_back(name);
+        fail(key, fmt::format("{}", fmt::join(names, ", ")));
+        return table.front().value;
+    }
     Role role(const char* key) {
         const std::optional<Role> role = roleNamed(text(key));
         if (role)
@@ -384,6 +444,30 @@ Answered answeredFrom(EventFields& fields) {
     return answered;
 }
 
+ReadingTaken readingFrom(EventFields& fields) {
+    return ReadingTaken{{.measurement = fields.text("measurement"),
+                         .quantity = fields.maybeText("quantity"),
+                         .occasion = fields.word("occasion", kOccasionNames),
+                         .values = fields.numbers("values"),
+                         .unit = fields.text("unit"),
+                         .method = fields.maybeText("method"),
+                         .instrument = fields.maybeText("instrument"),
+                         .by = fields.maybeText("by"),
+                         .on = fields.maybeText("on"),
+                         .temperatureC = fields.maybeNumber("temperature_C"),
+                         .gaugeTemperatureC = fields.maybeNumber("gauge_temperature_C")}};
+}
+
+PartDecided decidedFrom(EventFields& fields) {
+    return PartDecided{{.part = PartId{fields.text("part")},
+                        .condition = fields.word("condition", kConditionWords),
+                        .fate = fields.word("decision", kFateNames),
+                        .by = fields.maybeText("by"),
+                        .reason = fields.maybeText("reason"),
+                        .cause = fields.maybeText("cause"),
+                        .concession = fields.maybeText("concession")}};
+}
+
 using Maker = Event (*)(EventFields&);
 
 // In the order of Event.
@@ -427,6 +511,9 @@ constexpr std::array<Maker, std::variant_size_v<Event>> kMakers{
     },
     [](EventFields& f) -> Event { return CautionAcknowledged{f.text("caution"), f.maybeText("by")}; },
     [](EventFields& f) -> Event { return NoteWritten{f.text("words"), f.maybeText("by")}; },
+    [](EventFields& f) -> Event { return readingFrom(f); },
+    [](EventFields& f) -> Event { return decidedFrom(f); },
+    [](EventFields& f) -> Event { return WorkStated{f.text("work"), f.truth("so"), f.maybeText("by")}; },
 };
 
 } // namespace

@@ -177,6 +177,23 @@ struct CautionAcknowledged {
     std::string by{};
 };
 
+/// A quantity was read. Read again, the first reading stays in the history and the last one counts.
+struct ReadingTaken {
+    Reading reading{};
+};
+
+/// What becomes of a part was decided, or decided anew.
+struct PartDecided {
+    PartDecision decision{};
+};
+
+/// Something was done that measurements show (`deposits_removed_turbine`), or was not after all.
+struct WorkStated {
+    std::string work{};
+    bool so = true;
+    std::string by{};
+};
+
 struct NoteWritten {
     std::string words{};
     std::string by{};
@@ -188,10 +205,11 @@ struct Undone {};
 /// Brings back the event that was taken back last.
 struct Redone {};
 
-using Event = std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned,
-                           SeatingConfirmed, LookedFirst, HomeStated, RotorTurned, StepDone, StepUndone,
-                           Undone, Redone, PersonCame, StepSkipped, HoldPointPassed, Tightened, Loosened,
-                           Answered, ConditionStated, NutLineRead, CautionAcknowledged, NoteWritten>;
+using Event =
+    std::variant<AttitudeChanged, PartPlaced, PartTakenOff, IndexTurned, FaceTurned, SeatingConfirmed,
+                 LookedFirst, HomeStated, RotorTurned, StepDone, StepUndone, Undone, Redone, PersonCame,
+                 StepSkipped, HoldPointPassed, Tightened, Loosened, Answered, ConditionStated, NutLineRead,
+                 CautionAcknowledged, NoteWritten, ReadingTaken, PartDecided, WorkStated>;
 
 /// `attitude`, `placed`, `taken_off`, … as in journals.
 std::string_view nameOf(const Event& event);

@@ -210,8 +210,9 @@ void Fold::open(const StepId& step, const StepId& by) {
 void Fold::voidWorkOf(const StepId& step) {
     for (const Measurement& measurement : frame_.measurements)
         if (measurement.step == step)
-            std::erase_if(state_.build.readings,
-                          [&](const Reading& each) { return each.measurement == measurement.id.text; });
+            std::erase_if(state_.build.readings, [&](const Reading& each) {
+                return each.measurement == measurement.id.text && each.occasion == Occasion::After;
+            });
     for (const Fastener& fastener : frame_.fasteners)
         if (fastener.step == step)
             voidTightening(fastener.id);

@@ -2,6 +2,7 @@
 
 #include "geometry/base/overloaded.h"
 #include "models/job/part_refusal.h"
+#include "models/job/reading_refusal.h"
 #include "models/job/record_refusal.h"
 #include "models/job/step_refusal.h"
 
@@ -39,6 +40,9 @@ Errors refusalOf(const Frame& frame, const JobState& state, const Event& event) 
                                   ? Errors{}
                                   : Errors{refusal("bring back", "nothing was taken back", "an act")};
                    },
+                   [&](const ReadingTaken& e) { return refusalOfReading(frame, state, e); },
+                   [&](const PartDecided& e) { return refusalOfDecision(frame, state, e); },
+                   [&](const WorkStated& e) { return refusalOfWork(frame, e); },
                    [](const RotorTurned&) { return Errors{}; }},
         event);
 }

@@ -2,10 +2,14 @@
 
 #include "geometry/base/overloaded.h"
 #include "geometry/datum/words.h"
+#include "models/build/names.h"
 #include "models/check/carrier.h"
 #include "models/procedure/tightening.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
 
 namespace gapwise {
 
@@ -86,6 +90,20 @@ std::string answerWords(const Answered& e) {
                     : fmt::format("{} {}: {}", e.step.text, e.question, e.answer);
 }
 
+/// A word of a file as people write it.
+std::string spaced(std::string_view word) {
+    std::string out{word};
+    std::ranges::replace(out, '_', ' ');
+    return out;
+}
+
+std::string readingWords(const Reading& reading) {
+    return fmt::format("{} read{}: {:g} {}",
+                       reading.quantity.empty() ? reading.measurement : reading.quantity,
+                       reading.occasion == Occasion::Before ? " as received" : "",
+                       fmt::join(reading.values, ", "), reading.unit);
+}
+
 std::string wordsAlone(const Frame& frame, const Event& event) {
     const auto of = [](const SeatId& seat) { return partMeantFor(seat); };
     return std::visit(
@@ -132,6 +150,13 @@ std::string wordsAlone(const Frame& frame, const Event& event) {
             [](const CautionAcknowledged& e) { return "caution read: " + e.caution; },
             [](const PersonCame& e) { return fmt::format("works from here on, {}", nameOf(e.role)); },
             [](const NoteWritten& e) { return e.words; },
+            [](const ReadingTaken& e) { return readingWords(e.reading); },
+            [](const PartDecided& e) {
+                return fmt::format("{}: {}, {}{}", e.decision.part.text,
+                                   spaced(nameIn(kConditionWords, e.decision.condition)),
+                                   nameIn(kFateNames, e.decision.fate), because(e.decision.reason));
+            },
+            [](const WorkStated& e) { return spaced(e.work) + (e.so ? "" : ": not done after all"); },
             [](const Undone&) { return std::string{"the last act taken back"}; },
             [](const Redone&) { return std::string{"the act brought back"}; }},
         event);
@@ -145,6 +170,10 @@ std::string personIn(const Event& event) {
                 return e.by;
             else if constexpr (requires { e.confirmation; })
                 return e.confirmation.by;
+            else if constexpr (requires { e.reading; })
+                return e.reading.by;
+            else if constexpr (requires { e.decision; })
+                return e.decision.by;
             else if constexpr (requires { e.name; })
                 return e.name;
             else

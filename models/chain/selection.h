@@ -1,0 +1,43 @@
+#pragma once
+
+#include "models/chain/dimension_values.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace gapwise {
+
+/// A gap as it would be with a grade.
+struct GapThen {
+    QuantityId chain{};
+    double nowMm = 0.0;
+    double thenMm = 0.0;
+    Window window{};
+    bool within = true;
+};
+
+struct GradeOption {
+    double gradeMm = 0.0;
+    std::vector<GapThen> gaps{}; ///< Every chain that the grade moves, the one that it sets first.
+    bool allWithin = true;
+    double nutShiftDeg =
+        0.0; ///< By which the nut's old line moves against the grade now in, tightening positive.
+};
+
+/// A spacer or shim to be chosen.
+struct Selection {
+    const Selector* selector = nullptr;
+    double nowMm = 0.0;
+    double targetMm = 0.0;   ///< The middle of the window of the chain that it sets.
+    double requiredMm = 0.0; ///< The size that would give exactly that.
+    std::vector<GradeOption> grades{};
+    std::optional<std::size_t> proposed{}; ///< The grade that comes nearest to the target; nothing when even
+                                           ///< it lies outside the window.
+};
+
+/// Every selector of the frame with all its grades. `measured` may hold gaps besides parts: a measured gap of
+/// the chain that is set counts instead of its prediction (a cover shim is chosen on the gap that was read).
+std::vector<Selection> selectionsOf(const Frame& frame, std::span<const MeasuredValue> measured);
+
+} // namespace gapwise

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "models/chain/dimension_values.h"
+
+namespace gapwise {
+
+/// Where every station lies along Z, in the datum axes, with the rotor pushed to a side: found by walking
+/// from `datum` through dimensions and contacts. Stations of diameters (reached through `axis` only) and
+/// those that nothing leads to are not in it.
+std::map<StationId, double>
+stationsAlongShaft(const Frame& frame, const std::map<QuantityId, DimensionValue>& values, Side pushedTo);
+
+} // namespace gapwise
