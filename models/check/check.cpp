@@ -17,11 +17,11 @@ namespace gapwise {
 namespace {
 
 /// What a rule that prints a clock demands, in the datum.
-std::optional<Window> windowOf(const Rule* rule) {
+std::optional<ClockWindow> windowOf(const Rule* rule) {
     const PrintedClock* printed = rule ? printedClockOf(*rule) : nullptr;
     if (!printed)
         return std::nullopt;
-    return Window{targetOf(*printed), printed->tolerance};
+    return ClockWindow{targetOf(*printed), printed->tolerance};
 }
 
 /// The clocks of the first part of a rule, and the signed turn (clockwise from the compressor side) that

@@ -16,7 +16,7 @@ Clock stored(Degrees fromCompressor) {
 
 bool explains(Mistake mistake, const MistakeCase& mistakeCase) {
     const Degrees theta = mistakeCase.actual.from(Side::Compressor);
-    const Window& window = mistakeCase.window;
+    const ClockWindow& window = mistakeCase.window;
     switch (mistake) {
     case Mistake::MirroredView: return window.contains(stored(-theta));
     case Mistake::UpsideDown: return window.contains(stored(theta + kHalfTurn));
@@ -39,7 +39,7 @@ bool isOwnView(const View& view, Side ruleSide) {
 
 } // namespace
 
-bool Window::contains(const Clock& clock) const {
+bool ClockWindow::contains(const Clock& clock) const {
     return apart(clock, middle) <= tolerance + kAngleRounding;
 }
 

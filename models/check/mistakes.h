@@ -8,7 +8,7 @@
 namespace gapwise {
 
 /// A direction that a rule demands, in the datum: what the single mistakes are held against.
-struct Window {
+struct ClockWindow {
     Clock middle = Clock::seenFrom(Side::Compressor, Degrees{0.0});
     Degrees tolerance{0.0};
 
@@ -18,10 +18,10 @@ struct Window {
 /// Everything that the search for the likeliest mistake looks at.
 struct MistakeCase {
     Clock actual = Clock::seenFrom(Side::Compressor, Degrees{0.0});
-    Window window{};
+    ClockWindow window{};
     std::optional<PrintedClock> printed{}; ///< Nothing for a pin, whose clock no rule prints.
-    std::optional<Window> twin{};          ///< What the rule at the other end demands.
-    std::optional<Window> sister{};        ///< What the rule with the same id demands in the sister variant.
+    std::optional<ClockWindow> twin{};     ///< What the rule at the other end demands.
+    std::optional<ClockWindow> sister{};   ///< What the rule with the same id demands in the sister variant.
     std::optional<View> setIn{};           ///< The view in which the part was last set.
 };
 

@@ -19,7 +19,7 @@ MistakeCase fourOClock(double actual) {
     return MistakeCase{.actual = atCompressor(actual),
                        .window = {atCompressor(120.0), Degrees{20.0}},
                        .printed = PrintedClock{Degrees{120.0}, Side::Compressor, Degrees{20.0}},
-                       .twin = Window{atCompressor(240.0), Degrees{20.0}}};
+                       .twin = ClockWindow{atCompressor(240.0), Degrees{20.0}}};
 }
 
 } // namespace
