@@ -10,16 +10,21 @@
 
 namespace gapwise {
 
+/// A gap that differs from what the parts predict by no more than this has not moved: common practice, no
+/// source.
+inline constexpr double kMovedLeastMm = 0.02;
+
 /// A gap that was measured, beside what the parts predict for it.
 struct GapEvidence {
     QuantityId chain{};
     double predictedMm = 0.0;
     double measuredMm = 0.0;
     double expandedMm = 0.0; ///< U of the difference, from the reading and the chain's own scatter.
-    bool moved = false;      ///< The difference is more than that.
+    bool moved = false;      ///< The difference is more than that, and more than `kMovedLeastMm`.
 };
 
-/// A measured size of a part, and whether its method can see what a change does to it.
+/// A measured size of a part, and whether its method can see what a change does to it. What is reckoned from
+/// a blind reading is blind too.
 struct PartEvidence {
     MeasuredValue value{};
     bool blind = false;   ///< Read by a method that cannot see it: a flat anvil over a worn track.
@@ -36,10 +41,11 @@ struct CaseFile {
 /// One possible cause: one change of one length.
 struct Cause {
     const Change* change = nullptr;
-    double lengthMm = 0.0;   ///< The length that fits best; above 0.
+    std::string name{};      ///< The change's, turned round where its length is below 0: `spacer shorter`.
+    double lengthMm = 0.0;   ///< The length that fits best: above 0 for wear, of either sign for the rest.
     double standardMm = 0.0; ///< Its standard uncertainty.
     double misfit = 0.0;     ///< Chi-squared of what it leaves unexplained, part readings included.
-    double likelihood = 0.0; ///< 0 to 1, all causes of a diagnosis together 1.
+    double likelihood = 0.0; ///< 0 to 1, all causes of a diagnosis and `unexplained` together 1.
     std::vector<QuantityId> explains{}; ///< Moved gaps that it explains …
     std::vector<QuantityId> leaves{};   ///< … and those that it does not.
     std::string why{};                  ///< One sentence for or against it.
@@ -56,6 +62,7 @@ struct Diagnosis {
     std::vector<GapEvidence> evidence{};
     bool anythingMoved = false;
     std::vector<Cause> causes{}; ///< Likeliest first; those with next to no likelihood are left out.
+    double unexplained = 0.0;    ///< How likely it is that it is none of them, or two at once.
     bool explained = false;      ///< The first one fits within the uncertainties.
     std::vector<Settling> settles{};
     std::string summary{};

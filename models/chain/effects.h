@@ -6,6 +6,14 @@
 
 namespace gapwise {
 
+/// The values as they are once a change of this length has come about; measured ones move as well.
+std::map<QuantityId, DimensionValue> movedBy(const Change& change, double lengthMm,
+                                             std::map<QuantityId, DimensionValue> values);
+
+/// What a change does to a chain, as a multiple of its length: by moving its dimensions by a millimetre and
+/// predicting anew.
+double effectOn(const Chain& chain, const Change& change, const std::map<QuantityId, DimensionValue>& values);
+
 /// What one change does to the chains of a table, as multiples of its length: +1, 0, −1 and in between.
 struct EffectRow {
     const Change* change = nullptr;

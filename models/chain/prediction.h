@@ -8,7 +8,8 @@
 
 namespace gapwise {
 
-/// A link of a chain with what it adds and how much of the scatter is its.
+/// A link of a chain with what it adds and how much of the scatter is its. A dimension that the way leads
+/// through twice has two links, which halve its share.
 struct LinkShare {
     QuantityId of{};
     int sign = 1;
@@ -30,6 +31,11 @@ struct Prediction {
     std::vector<LinkShare> links{};
 };
 
+/// How often the dimension counts in the chain, with its sign: the change of the clearance for a change of
+/// the dimension. 0 where it is no link.
+int sensitivityOf(const Chain& chain, const QuantityId& dimension);
+
+/// By the values, which must hold every link of the chain.
 Prediction predict(const Chain& chain, const std::map<QuantityId, DimensionValue>& values);
 
 /// Where a clearance should lie: the fresh limits of the quantity of the same id, else the chain's own
@@ -50,19 +56,20 @@ struct Bar {
 };
 
 /// A chain drawn many times over.
-struct Trials {
+struct ChainTrials {
     std::size_t trials = 0;
     double meanMm = 0.0;
     double standardMm = 0.0;
     double least95Mm = 0.0; ///< Ends of the shortest interval that holds 95 %.
     double most95Mm = 0.0;
-    double below = 0.0; ///< Share of the trials under the window …
-    double above = 0.0; ///< … and over it.
-    std::vector<Bar> histogram{};
+    double below = 0.0;           ///< Share of the trials under the window …
+    double above = 0.0;           ///< … and over it.
+    std::vector<Bar> histogram{}; ///< Of 40 bars; one where nothing scatters.
 };
 
-/// The chain by Monte Carlo (JCGM 101), held against a window (either end may be open).
-Trials drawTrials(const Chain& chain, const std::map<QuantityId, DimensionValue>& values,
-                  const Window& window, const TrialPlan& plan);
+/// The chain by Monte Carlo (JCGM 101:2008), held against a window (either end may be open): each dimension
+/// drawn by its scatter, a measured one from a normal distribution of its standard uncertainty.
+ChainTrials drawTrials(const Chain& chain, const std::map<QuantityId, DimensionValue>& values,
+                       const Window& window, const TrialPlan& plan);
 
 } // namespace gapwise

@@ -32,12 +32,14 @@ struct Selection {
     double targetMm = 0.0;   ///< The middle of the window of the chain that it sets.
     double requiredMm = 0.0; ///< The size that would give exactly that.
     std::vector<GradeOption> grades{};
-    std::optional<std::size_t> proposed{}; ///< The grade that comes nearest to the target; nothing when even
-                                           ///< it lies outside the window.
+    /// The grade that comes nearest to the target, of two equally near ones the one nearer to what is in now;
+    /// nothing when even it lies outside the window, or the window is open on a side and has no middle (the
+    /// target is then what the gap is now).
+    std::optional<std::size_t> proposed{};
 };
 
-/// Every selector of the frame with all its grades. `measured` may hold gaps besides parts: a measured gap of
-/// the chain that is set counts instead of its prediction (a cover shim is chosen on the gap that was read).
+/// Every selector of the frame with all its grades. `measured` may hold gaps besides parts: a measured gap
+/// counts instead of its prediction (a cover shim is chosen on the gap that was read).
 std::vector<Selection> selectionsOf(const Frame& frame, std::span<const MeasuredValue> measured);
 
 } // namespace gapwise
