@@ -255,7 +255,7 @@ private:
 
     void open(Job job, Journal journal) const {
         refresh(job);
-        const KeptStanding standing = standingOf(job, journal);
+        const PersonStanding standing = standingOf(job, journal);
         if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), toText(standing)))
             return refuse(workplace_, {failed->error});
         workplace_.remembered = standing;

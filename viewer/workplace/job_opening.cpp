@@ -61,12 +61,12 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     return job;
 }
 
-KeptStanding standingOf(const Job& job, const Journal& journal) {
-    KeptStanding standing{.journal = journal.file(),
-                          .standpoint = job.standpoint,
-                          .inHand = job.inHand,
-                          .fastenerInHand = job.fastenerInHand,
-                          .step = job.step};
+PersonStanding standingOf(const Job& job, const Journal& journal) {
+    PersonStanding standing{.journal = journal.file(),
+                            .standpoint = job.standpoint,
+                            .inHand = job.inHand,
+                            .fastenerInHand = job.fastenerInHand,
+                            .step = job.step};
     if (job.about)
         standing.about = job.about->part;
     return standing;
@@ -92,7 +92,7 @@ Beginning cutOffJob(const Workplace& workplace) {
     std::error_code ignored;
     const Result<std::string> text =
         std::filesystem::exists(file, ignored) ? readText(file) : Result<std::string>{""};
-    const std::optional<KeptStanding> standing = text ? standingIn(*text) : std::nullopt;
+    const std::optional<PersonStanding> standing = text ? standingIn(*text) : std::nullopt;
     if (!standing)
         return {};
     Result<Job> job = continued(workplace.data, standing->journal);

@@ -28,7 +28,7 @@ Beginning cutOffJob(const Workplace& workplace);
 std::filesystem::path openJobFile(const std::filesystem::path& stateFolder);
 
 /// What is before the person now.
-KeptStanding standingOf(const Job& job, const Journal& journal);
+PersonStanding standingOf(const Job& job, const Journal& journal);
 
 /// Lists the jobs that were left anew.
 void listJobs(Workplace& workplace);

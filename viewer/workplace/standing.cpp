@@ -55,7 +55,7 @@ std::optional<Section> sectionIn(const json& object) {
 
 } // namespace
 
-std::string toText(const KeptStanding& standing) {
+std::string toText(const PersonStanding& standing) {
     const Standpoint& at = standing.standpoint;
     json out{{"journal", standing.journal.string()},
              {"stand_deg", at.observer.stand.value},
@@ -85,13 +85,13 @@ std::string toText(const KeptStanding& standing) {
     return out.dump() + "\n";
 }
 
-std::optional<KeptStanding> standingIn(std::string_view text) {
+std::optional<PersonStanding> standingIn(std::string_view text) {
     const Result<json> parsed = parseJson(text, "open job");
     if (!parsed || !parsed->is_object() || textIn(*parsed, "journal").empty())
         return std::nullopt;
     constexpr std::array<double, 2> kRound{-360.0, 360.0};
     constexpr std::array<double, 2> kUpright{-90.0, 90.0};
-    KeptStanding standing{.journal = textIn(*parsed, "journal")};
+    PersonStanding standing{.journal = textIn(*parsed, "journal")};
     Standpoint& at = standing.standpoint;
     const std::string look = textIn(*parsed, "look");
     for (const auto& [kind, name] : kLooks)

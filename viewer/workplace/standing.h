@@ -12,7 +12,7 @@ namespace gapwise {
 
 /// What is before the person at this moment besides the cartridge: kept on disk while a job is open, so that
 /// a program that was killed comes back exactly where it was.
-struct KeptStanding {
+struct PersonStanding {
     std::filesystem::path journal{};
     Standpoint standpoint{};
     std::optional<PartId> inHand{};
@@ -20,12 +20,12 @@ struct KeptStanding {
     std::optional<StepId> step{};  ///< Whose card is open.
     std::optional<PartId> about{}; ///< Of which the sheet lies open.
 
-    bool operator==(const KeptStanding&) const = default;
+    bool operator==(const PersonStanding&) const = default;
 };
 
 /// One line of JSON, and back; nothing for any other text. A number that is out of its range falls back to
 /// the usual one.
-std::string toText(const KeptStanding& standing);
-std::optional<KeptStanding> standingIn(std::string_view text);
+std::string toText(const PersonStanding& standing);
+std::optional<PersonStanding> standingIn(std::string_view text);
 
 } // namespace gapwise

@@ -63,7 +63,7 @@ Errors beginWith(Workplace& workplace, const std::string& what, Use use) {
 void rememberStanding(Workplace& workplace) {
     if (!workplace.job || !workplace.journal)
         return;
-    const KeptStanding now = standingOf(*workplace.job, *workplace.journal);
+    const PersonStanding now = standingOf(*workplace.job, *workplace.journal);
     if (workplace.remembered == now)
         return;
     writeFile(openJobFile(workplace.stateFolder), toText(now));

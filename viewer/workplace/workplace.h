@@ -71,7 +71,7 @@ struct Workplace {
     std::optional<Job> job{}; ///< Nothing: the opening screen.
     std::optional<Journal> journal{};
     std::optional<Note> note{};
-    std::optional<KeptStanding> remembered{}; ///< As it is on disk.
+    std::optional<PersonStanding> remembered{}; ///< As it is on disk.
 };
 
 /// A workplace with the opening screen and its lists. Journals that cannot be read are left out.

@@ -6,7 +6,7 @@ namespace gapwise {
 
 namespace {
 
-KeptStanding usual() {
+PersonStanding usual() {
     return {.journal = "/state/1-alder-72.journal",
             .standpoint = {.observer = {.stand = Degrees{90.0}, .levelSide = Side::Turbine},
                            .freeAzimuth = Degrees{-12.5},
@@ -27,7 +27,7 @@ KeptStanding usual() {
 TEST(Standing, ComesBackAsItWasForEveryLook) {
     for (const LookKind kind : {LookKind::WhereIStand, LookKind::FromCompressor, LookKind::FromTurbine,
                                 LookKind::Beside, LookKind::Free, LookKind::BothEnds}) {
-        KeptStanding standing = usual();
+        PersonStanding standing = usual();
         standing.standpoint.kind = kind;
         EXPECT_EQ(standingIn(toText(standing)), standing);
         standing.inHand.reset();
@@ -39,7 +39,7 @@ TEST(Standing, ComesBackAsItWasForEveryLook) {
 }
 
 TEST(Standing, RemembersHowThePieceIsCutOpen) {
-    KeptStanding standing = usual();
+    PersonStanding standing = usual();
     for (const std::optional<Section>& section : {std::optional<Section>{}, std::optional{Section{}},
                                                   std::optional{Section{.kind = Section::Kind::Quarter}}}) {
         standing.standpoint.section = section;
