@@ -12,7 +12,7 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 29> kKeys{{{"Page Down", "next: its card; done if complete"},
+constexpr std::array<KeyHelp, 30> kKeys{{{"Page Down", "next: its card; done if complete"},
                                          {"Page Up", "back: the card of the step before"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
@@ -30,6 +30,7 @@ constexpr std::array<KeyHelp, 29> kKeys{{{"Page Down", "next: its card; done if 
                                          {"v", "how a clock on the card is meant"},
                                          {"f", "flip the part in hand"},
                                          {"a", "about the part: how it must sit"},
+                                         {"m", "the sheet of measurements"},
                                          {"y", "I looked: it is so; at the bench: done"},
                                          {"e", "show me the mistake"},
                                          {"Delete", "take the part in hand off"},
@@ -202,6 +203,8 @@ std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
         return TakeInHand{};
     if (job.fastenerInHand)
         return OpenFastener{};
+    if (job.measurementInHand)
+        return OpenMeasurement{};
     return job.step ? std::optional<Wish>{OpenStep{}} : std::nullopt;
 }
 
@@ -217,6 +220,8 @@ std::optional<Wish> letterKeys(const Job& job, ImWchar letter, Drafts& drafts) {
         return stepOn(job, drafts);
     if (letter == 'a')
         return ReadAbout{About{job.inHand.value_or(job.frame.housing)}};
+    if (letter == 'm')
+        return ReadMeasures{MeasuresPage{}};
     if (letter == 'p' && job.inHand && !seatingInHand(job))
         return Act{PartPlaced{.part = *job.inHand, .seat = seatOf(*job.inHand)}};
     return handKeys(job, letter, drafts);
@@ -237,6 +242,24 @@ std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts) {
     for (const ImWchar letter : ImGui::GetIO().InputQueueCharacters)
         close = close || letter == 'a';
     return close && job.about ? std::optional<Wish>{ReadAbout{}} : std::nullopt;
+}
+
+std::optional<Wish> measuresKeys(const Job& job, Drafts& drafts) {
+    const ImGuiIO& io = ImGui::GetIO();
+    if (io.WantTextInput)
+        return std::nullopt;
+    if (io.KeyCtrl && pressedOnce(ImGuiKey_Z))
+        return Act{Undone{}};
+    if (io.KeyCtrl && pressedOnce(ImGuiKey_Y))
+        return Act{Redone{}};
+    bool close = pressedOnce(ImGuiKey_Escape);
+    if (close && drafts.box != Drafts::Box::None) {
+        drafts.box = Drafts::Box::None;
+        return std::nullopt;
+    }
+    for (const ImWchar letter : io.InputQueueCharacters)
+        close = close || letter == 'm';
+    return close && job.measures ? std::optional<Wish>{ReadMeasures{}} : std::nullopt;
 }
 
 std::optional<Wish> slipKeys(const Job& job) {

@@ -94,8 +94,7 @@ std::optional<Wish> saidBelow(const Workplace& workplace, const Layout& layout, 
 
 /// The dial of an end; while a wrench is taken to a fastener that is faced from there, its flange.
 std::optional<Wish> endPanel(const Job& job, Side side, const Area& area, const Surface& surface) {
-    const bool free = job.fastenerInHand && !job.inHand;
-    const Fastener* fastener = free ? job.frame.fastener(*job.fastenerInHand) : nullptr;
+    const Fastener* fastener = job.fastenerInHand ? job.frame.fastener(*job.fastenerInHand) : nullptr;
     const bool flange = fastener && fastener->plan && fastener->handSeenFrom == side;
     return flange ? flangePanel(job, fastener->id, area, surface) : endDialPanel(job, side, area, surface);
 }
@@ -106,6 +105,8 @@ std::optional<Wish> cardPanel(const Job& job, const Area& area, const Surface& s
         return partCard(job, area, surface);
     if (job.fastenerInHand)
         return torqueCard(job, *job.fastenerInHand, area, surface);
+    if (job.measurementInHand)
+        return measureCard(job, *job.measurementInHand, area, surface);
     return job.step ? stepCard(job, area, surface) : std::nullopt;
 }
 
@@ -127,15 +128,26 @@ std::optional<Wish> jobPanels(const Workplace& workplace, const Layout& layout, 
     return wish;
 }
 
-/// The sheet about a part lies over everything; only the banner and a note stay in sight.
-std::optional<Wish> sheetPanels(const Workplace& workplace, const Layout& layout, const Area& window,
-                                const Surface& surface) {
-    const Job& job = *workplace.job;
-    std::optional<Wish> wish = aboutKeys(job, surface.drafts());
+/// A sheet lies over everything; only the banner and a note stay in sight.
+struct SheetPlaces {
+    Area sheet{};
+    Area note{};
+};
+SheetPlaces sheetPlaces(const Workplace& workplace, const Layout& layout, const Area& window,
+                        const Surface& surface) {
     const double gap = surface.px(8.0);
     const double top = layout.banner.bottom() + gap;
     const double note = workplace.note ? std::max(surface.px(60.0), surface.target) + gap : 0.0;
     const Area sheet{gap, top, window.width - 2.0 * gap, window.height - top - gap - note};
+    return {sheet, {sheet.x, sheet.bottom() + gap, sheet.width, note - gap}};
+}
+
+/// The sheet about a part.
+std::optional<Wish> sheetPanels(const Workplace& workplace, const Layout& layout, const Area& window,
+                                const Surface& surface) {
+    const Job& job = *workplace.job;
+    std::optional<Wish> wish = aboutKeys(job, surface.drafts());
+    const auto [sheet, note] = sheetPlaces(workplace, layout, window, surface);
     const Drafts::Box before = surface.drafts().box;
     drawGround(sheet, window);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
@@ -143,27 +155,50 @@ std::optional<Wish> sheetPanels(const Workplace& workplace, const Layout& layout
         keepFirst(wish, ReadAbout{});
     keepFirst(wish, aboutSheet(job, sheet, surface));
     if (workplace.note)
-        keepFirst(wish,
-                  noticesPanel(workplace, {sheet.x, sheet.bottom() + gap, sheet.width, note - gap}, surface));
+        keepFirst(wish, noticesPanel(workplace, note, surface));
     return wish;
 }
 
-/// So does the slip of where one stopped.
+/// The sheet of measurements; while a box asks for something that lies in its place.
+std::optional<Wish> measuresPanels(const Workplace& workplace, const Layout& layout, const Area& window,
+                                   const Surface& surface) {
+    const Job& job = *workplace.job;
+    const auto [sheet, note] = sheetPlaces(workplace, layout, window, surface);
+    fillArea(window, palette::kPaper);
+    std::optional<Wish> wish = measuresKeys(job, surface.drafts());
+    keepFirst(wish, bannerPanel(job, layout.banner, surface));
+    if (boxIsOpen(job, surface.drafts()))
+        keepFirst(wish, boxes(job, {sheet.x, sheet.y, sheet.width, std::min(sheet.height, surface.px(420.0))},
+                              surface));
+    else
+        keepFirst(wish, measuringSheet(job, sheet, surface));
+    if (workplace.note)
+        keepFirst(wish, noticesPanel(workplace, note, surface));
+    return wish;
+}
+
+/// The slip of where one stopped.
 std::optional<Wish> slipPanels(const Workplace& workplace, const Layout& layout, const Area& window,
                                const Surface& surface) {
     const Job& job = *workplace.job;
-    const double gap = surface.px(8.0);
-    const double top = layout.banner.bottom() + gap;
-    const double note = workplace.note ? std::max(surface.px(60.0), surface.target) + gap : 0.0;
-    const Area sheet{gap, top, window.width - 2.0 * gap, window.height - top - gap - note};
+    const auto [sheet, note] = sheetPlaces(workplace, layout, window, surface);
     fillArea(window, palette::kPaper);
     std::optional<Wish> wish = slipKeys(job);
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
     keepFirst(wish, slipSheet(job, sheet, surface));
     if (workplace.note)
-        keepFirst(wish,
-                  noticesPanel(workplace, {sheet.x, sheet.bottom() + gap, sheet.width, note - gap}, surface));
+        keepFirst(wish, noticesPanel(workplace, note, surface));
     return wish;
+}
+
+/// What lies before all else.
+enum class Before { Cartridge, Measures, About, Slip };
+Before beforeAll(const Job& job) {
+    if (job.slip)
+        return Before::Slip;
+    if (job.about)
+        return Before::About;
+    return job.measures && !job.measurementInHand ? Before::Measures : Before::Cartridge;
 }
 
 bool pictureIsFree(const Workplace& workplace, const PanelFrame& frame) {
@@ -191,14 +226,16 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     if (ImGui::Begin("Gapwise", nullptr, kRootFlags)) {
         if (workplace.job) {
             const Layout layout = layoutOf(wanted);
-            const bool slip = workplace.job->slip;
-            const bool sheet = workplace.job->about.has_value() && !slip;
-            frame.picture = sheet || slip ? Area{} : layout.picture;
-            if (!sheet && !slip)
+            const Before before = beforeAll(*workplace.job);
+            frame.picture = before == Before::Cartridge ? layout.picture : Area{};
+            if (before == Before::Cartridge)
                 drawGround(layout.picture, window);
-            wish = slip    ? slipPanels(workplace, layout, window, surface)
-                   : sheet ? sheetPanels(workplace, layout, window, surface)
-                           : jobPanels(workplace, layout, surface);
+            switch (before) {
+            case Before::Slip: wish = slipPanels(workplace, layout, window, surface); break;
+            case Before::About: wish = sheetPanels(workplace, layout, window, surface); break;
+            case Before::Measures: wish = measuresPanels(workplace, layout, window, surface); break;
+            case Before::Cartridge: wish = jobPanels(workplace, layout, surface); break;
+            }
         } else {
             fillArea(window, palette::kPaper);
             wish = openingPanel(workplace, window, surface);

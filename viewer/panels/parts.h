@@ -39,12 +39,19 @@ std::optional<Wish> stepCard(const Job& job, const Area& area, const Surface& su
 std::optional<Wish> torqueCard(const Job& job, const FastenerId& fastener, const Area& area,
                                const Surface& surface);
 
+/// The card of a measurement: its places one after the other, the keypad, what it is held against.
+std::optional<Wish> measureCard(const Job& job, const MeasurementId& measurement, const Area& area,
+                                const Surface& surface);
+
 /// The screws of a fastener on their flange, as whoever faces them sees them: the next one is tapped.
 std::optional<Wish> flangePanel(const Job& job, const FastenerId& fastener, const Area& area,
                                 const Surface& surface);
 
 /// The sheet about a part, over everything but the banner.
 std::optional<Wish> aboutSheet(const Job& job, const Area& area, const Surface& surface);
+
+/// The sheet of measurements, over everything but the banner: the page that Job::measures names.
+std::optional<Wish> measuringSheet(const Job& job, const Area& area, const Surface& surface);
 
 /// The findings in one line, or a note with its reason.
 std::optional<Wish> noticesPanel(const Workplace& workplace, const Area& area, const Surface& surface);
@@ -68,6 +75,7 @@ std::optional<Wish> slipSheet(const Job& job, const Area& area, const Surface& s
 /// What keys ask for while nobody types into a field.
 std::optional<Wish> jobKeys(const Job& job, Drafts& drafts);
 std::optional<Wish> aboutKeys(const Job& job, Drafts& drafts);
+std::optional<Wish> measuresKeys(const Job& job, Drafts& drafts);
 std::optional<Wish> slipKeys(const Job& job);
 std::optional<Wish> stepKeys(const Job& job, Drafts& drafts);
 

@@ -349,7 +349,7 @@ bool stopsDoing(const Job& job, const StepId& step) {
 std::optional<Wish> stepOn(const Job& job, Drafts& drafts) {
     const Step* step = job.step ? job.frame.step(*job.step) : nullptr;
     drafts.lineScroll = -1.0;
-    if (step && (job.inHand || job.fastenerInHand))
+    if (step && job.handFull())
         return OpenStep{step->id};
     const StepStanding standing = step ? statusOf(job, step->id).standing : StepStanding::Done;
     const bool open = standing == StepStanding::Possible || standing == StepStanding::Blocked;
@@ -371,7 +371,7 @@ std::optional<Wish> stepOn(const Job& job, Drafts& drafts) {
 
 std::optional<Wish> stepBack(const Job& job, Drafts& drafts) {
     drafts.lineScroll = -1.0;
-    if (job.step && (job.inHand || job.fastenerInHand))
+    if (job.step && job.handFull())
         return OpenStep{job.step};
     if (!job.step) {
         const std::vector<StepId>& done = job.state.build.stepsDone;

@@ -25,6 +25,7 @@ void refresh(Job& job) {
     job.state = stateOf(job.frame, job.log);
     judge(job, job.state.build);
     job.procedure = procedureNow(job);
+    job.measured = measureReport(job.frame, job.state.build, job.bench, {});
 }
 
 /// Whether the piece itself moves from one attitude to the other, in which a loose rotor falls out: a piece
@@ -149,8 +150,9 @@ public:
     void operator()(const TakeInHand& wish) const {
         if (!workplace_.job)
             return;
+        putDown(*workplace_.job);
+        workplace_.job->measures.reset();
         workplace_.job->inHand = wish.part;
-        workplace_.job->fastenerInHand.reset();
         // The sheet that lies open goes along with the hand.
         std::optional<About>& about = workplace_.job->about;
         if (about && wish.part != about->part)
@@ -170,6 +172,29 @@ public:
             return;
         (*this)(TakeInHand{});
         workplace_.job->fastenerInHand = wish.fastener;
+    }
+
+    void operator()(const OpenMeasurement& wish) const {
+        if (!workplace_.job)
+            return;
+        Job& job = *workplace_.job;
+        const Measurement* measurement =
+            wish.measurement ? job.frame.measurement(*wish.measurement) : nullptr;
+        if (wish.measurement && !measurement)
+            return;
+        putDown(job);
+        job.about.reset();
+        if (measurement && measurement->quantities.empty())
+            job.measures = MeasuresPage{MeasuresPage::Kind::Parts};
+        else
+            job.measurementInHand = wish.measurement;
+    }
+
+    void operator()(const ReadMeasures& wish) const {
+        if (!workplace_.job)
+            return;
+        workplace_.job->measurementInHand.reset();
+        workplace_.job->measures = wish.page;
     }
 
     void operator()(const ReadAbout& wish) const {
@@ -240,6 +265,12 @@ private:
         begin(std::move(job).value(), {});
     }
 
+    static void putDown(Job& job) {
+        job.inHand.reset();
+        job.fastenerInHand.reset();
+        job.measurementInHand.reset();
+    }
+
     /// The step that comes next lies open under the sheet that tells what was done.
     static void stopWhereWeStopped(Job& job) {
         job.step = job.procedure.leading;
@@ -254,6 +285,9 @@ private:
     }
 
     void open(Job job, Journal journal) const {
+        const Result<Bench> bench = benchOf(workplace_.data, workplace_.stateFolder);
+        if (bench)
+            job.bench = *bench;
         refresh(job);
         const PersonStanding standing = standingOf(job, journal);
         if (const auto failed = writeFile(openJobFile(workplace_.stateFolder), toText(standing)))
@@ -262,6 +296,8 @@ private:
         workplace_.journal = std::move(journal);
         workplace_.job = std::move(job);
         workplace_.note.reset();
+        if (!bench)
+            refuse(workplace_, bench.errors());
     }
 
     /// Refused with the reason, or on disk and then in the job.

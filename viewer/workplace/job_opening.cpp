@@ -61,12 +61,20 @@ Result<Job> jobFrom(const DataFolder& data, const JournalHead& head) {
     return job;
 }
 
+Result<Bench> benchOf(const DataFolder& data, const std::filesystem::path& stateFolder) {
+    const std::filesystem::path own = stateFolder / "bench.json";
+    std::error_code ignored;
+    return std::filesystem::exists(own, ignored) ? readBench(data, own) : demoBench(data);
+}
+
 PersonStanding standingOf(const Job& job, const Journal& journal) {
     PersonStanding standing{.journal = journal.file(),
                             .standpoint = job.standpoint,
                             .inHand = job.inHand,
                             .fastenerInHand = job.fastenerInHand,
-                            .step = job.step};
+                            .measurementInHand = job.measurementInHand,
+                            .step = job.step,
+                            .measures = job.measures};
     if (job.about)
         standing.about = job.about->part;
     return standing;
@@ -104,10 +112,13 @@ Beginning cutOffJob(const Workplace& workplace) {
         stood.inHand = standing->inHand;
     if (standing->fastenerInHand && stood.frame.fastener(*standing->fastenerInHand))
         stood.fastenerInHand = standing->fastenerInHand;
+    if (standing->measurementInHand && stood.frame.measurement(*standing->measurementInHand))
+        stood.measurementInHand = standing->measurementInHand;
     if (standing->step && stood.frame.step(*standing->step))
         stood.step = standing->step;
     if (standing->about && stood.frame.part(*standing->about))
         stood.about = About{*standing->about};
+    stood.measures = standing->measures;
     stood.slip = !stood.log.events.empty();
     const std::string words =
         fmt::format("Gone on with {} ({}), which was cut off", stood.frame.name, stood.name);

@@ -18,6 +18,9 @@ Result<JournalHead> headOf(const StartJob& start);
 /// The job that such a journal begins, with nothing done in it.
 Result<Job> jobFrom(const DataFolder& data, const JournalHead& head);
 
+/// The instruments of this bench: `bench.json` in the state folder, else the bundled one.
+Result<Bench> benchOf(const DataFolder& data, const std::filesystem::path& stateFolder);
+
 /// The job that a journal holds.
 Result<Job> continued(const DataFolder& data, const std::filesystem::path& journal);
 

@@ -24,6 +24,14 @@ constexpr std::array<std::pair<LookKind, std::string_view>, 6> kLooks{
 constexpr std::array<std::pair<Section::Kind, std::string_view>, 2> kSections{
     {{Section::Kind::Half, "half"}, {Section::Kind::Quarter, "quarter"}}};
 
+constexpr std::array<std::pair<MeasuresPage::Kind, std::string_view>, 6> kPages{
+    {{MeasuresPage::Kind::Readings, "readings"},
+     {MeasuresPage::Kind::Parts, "parts"},
+     {MeasuresPage::Kind::Stack, "stack"},
+     {MeasuresPage::Kind::Effects, "effects"},
+     {MeasuresPage::Kind::Choose, "choose"},
+     {MeasuresPage::Kind::Causes, "causes"}}};
+
 /// A number in [low, high], or `usual`.
 double numberIn(const json& object, const char* key, std::array<double, 2> range, double usual) {
     const auto found = object.find(key);
@@ -53,6 +61,25 @@ std::optional<Section> sectionIn(const json& object) {
     return std::nullopt;
 }
 
+std::optional<MeasuresPage> measuresIn(const json& object) {
+    for (const auto& [kind, name] : kPages)
+        if (textIn(object, "measures") == name) {
+            MeasuresPage page{.kind = kind};
+            if (const std::string chain = textIn(object, "chain"); !chain.empty())
+                page.chain = QuantityId{chain};
+            return page;
+        }
+    return std::nullopt;
+}
+
+void addMeasures(const MeasuresPage& page, json& out) {
+    for (const auto& [kind, name] : kPages)
+        if (kind == page.kind)
+            out["measures"] = name;
+    if (page.chain)
+        out["chain"] = page.chain->text;
+}
+
 } // namespace
 
 std::string toText(const PersonStanding& standing) {
@@ -78,10 +105,14 @@ std::string toText(const PersonStanding& standing) {
         out["in_hand"] = standing.inHand->text;
     if (standing.fastenerInHand)
         out["fastener"] = standing.fastenerInHand->text;
+    if (standing.measurementInHand)
+        out["measurement"] = standing.measurementInHand->text;
     if (standing.step)
         out["step"] = standing.step->text;
     if (standing.about)
         out["about"] = standing.about->text;
+    if (standing.measures)
+        addMeasures(*standing.measures, out);
     return out.dump() + "\n";
 }
 
@@ -110,10 +141,13 @@ std::optional<PersonStanding> standingIn(std::string_view text) {
         standing.inHand = PartId{part};
     if (const std::string fastener = textIn(*parsed, "fastener"); !fastener.empty())
         standing.fastenerInHand = FastenerId{fastener};
+    if (const std::string measurement = textIn(*parsed, "measurement"); !measurement.empty())
+        standing.measurementInHand = MeasurementId{measurement};
     if (const std::string step = textIn(*parsed, "step"); !step.empty())
         standing.step = StepId{step};
     if (const std::string part = textIn(*parsed, "about"); !part.empty())
         standing.about = PartId{part};
+    standing.measures = measuresIn(*parsed);
     return standing;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "models/frame/ids.h"
+#include "viewer/workplace/measures_page.h"
 #include "viewer/workplace/standpoint.h"
 
 #include <filesystem>
@@ -17,8 +18,10 @@ struct PersonStanding {
     Standpoint standpoint{};
     std::optional<PartId> inHand{};
     std::optional<FastenerId> fastenerInHand{};
+    std::optional<MeasurementId> measurementInHand{};
     std::optional<StepId> step{};  ///< Whose card is open.
     std::optional<PartId> about{}; ///< Of which the sheet lies open.
+    std::optional<MeasuresPage> measures{};
 
     bool operator==(const PersonStanding&) const = default;
 };

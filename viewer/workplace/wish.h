@@ -2,6 +2,7 @@
 
 #include "models/job/event.h"
 #include "viewer/workplace/about.h"
+#include "viewer/workplace/measures_page.h"
 #include "viewer/workplace/standpoint.h"
 
 #include <filesystem>
@@ -38,6 +39,15 @@ struct OpenStep {
 /// Take the wrench to a fastener: its card lies over that of the step. Nothing puts the wrench down.
 struct OpenFastener {
     std::optional<FastenerId> fastener{};
+};
+/// Take the gauge to a measurement: its card lies over that of the step, and over the sheet of measurements.
+/// One that is judged by eye has no card: the page of the parts opens. Nothing lays the gauge away.
+struct OpenMeasurement {
+    std::optional<MeasurementId> measurement{};
+};
+/// Lay the sheet of measurements open, or turn to another page of it. Nothing lays it away.
+struct ReadMeasures {
+    std::optional<MeasuresPage> page{};
 };
 /// Lay the sheet about a part open, or turn its picture. Nothing lays it away.
 struct ReadAbout {
@@ -101,9 +111,9 @@ struct StartAgain {};
 struct ToOpening {};
 struct DismissNote {};
 
-using Wish =
-    std::variant<Act, TakeInHand, OpenStep, OpenFastener, ReadAbout, LookAgain, TurnPiece, TurnGivenUp,
-                 TurnedAllTheSame, DrainSaid, Turning, TurningLeft, LookFirst, SaySeen, StartJob, ContinueJob,
-                 SaveSheet, ReadSlip, SaveSlip, StartAgain, ToOpening, DismissNote>;
+using Wish = std::variant<Act, TakeInHand, OpenStep, OpenFastener, OpenMeasurement, ReadMeasures, ReadAbout,
+                          LookAgain, TurnPiece, TurnGivenUp, TurnedAllTheSame, DrainSaid, Turning,
+                          TurningLeft, LookFirst, SaySeen, StartJob, ContinueJob, SaveSheet, ReadSlip,
+                          SaveSlip, StartAgain, ToOpening, DismissNote>;
 
 } // namespace gapwise

@@ -4,6 +4,7 @@
 #include "models/frame/read_frame.h"
 #include "models/job/journal.h"
 #include "models/job/log.h"
+#include "models/measure/measure.h"
 #include "viewer/workplace/offered.h"
 #include "viewer/workplace/procedure_now.h"
 #include "viewer/workplace/standing.h"
@@ -37,13 +38,18 @@ struct Job {
     JobState state{};
     Checked checked{};        ///< Points into `frame`: a Job moves, it is not copied.
     ProcedureNow procedure{}; ///< Likewise.
+    Bench bench{};            ///< The instruments that lie here.
+    MeasureReport measured{}; ///< What the readings say; points into `frame` and `state`.
     std::optional<PartId> inHand{};
-    std::optional<FastenerId> fastenerInHand{}; ///< Never together with a part.
-    std::optional<StepId> step{};               ///< Whose card is open; under that of what is in hand.
-    bool slip = false;                          ///< `Where we stopped` lies open over everything.
+    std::optional<FastenerId> fastenerInHand{};       ///< Never together with a part.
+    std::optional<MeasurementId> measurementInHand{}; ///< Never together with a part or a fastener.
+    std::optional<StepId> step{};                     ///< Whose card is open; under that of what is in hand.
+    bool slip = false;                                ///< `Where we stopped` lies open over everything.
     /// A turning of the piece that waits for an answer, because nothing holds the rotor.
     std::optional<AttitudeChanged> turnAsked{};
-    std::optional<About> about{};     ///< The sheet that lies open over everything.
+    std::optional<About> about{}; ///< The sheet that lies open over everything.
+    /// The sheet of measurements, over everything as well; under the card of the one that is in hand.
+    std::optional<MeasuresPage> measures{};
     std::optional<Turning> turning{}; ///< A gap that is being turned at this moment.
     Standpoint standpoint{};
 
@@ -53,8 +59,10 @@ struct Job {
     Job(const Job&) = delete;
     Job& operator=(const Job&) = delete;
 
-    /// Whether a card lies over tray and line: of a part, of a fastener, of a step.
-    bool cardOpen() const { return inHand || fastenerInHand || step; }
+    /// Whether a part, a fastener or a measurement is in hand.
+    bool handFull() const { return inHand || fastenerInHand || measurementInHand; }
+    /// Whether a card lies over tray and line: of what is in hand, or of a step.
+    bool cardOpen() const { return handFull() || step; }
     /// The attitude of the build; an unsaid one is level, inlet on top, seen from the compressor side.
     Attitude attitude() const;
     /// What the person sees from where he stands, in the attitude of the piece.

@@ -18,8 +18,10 @@ PersonStanding usual() {
                            .casings = true},
             .inHand = PartId{"SR-CO"},
             .fastenerInHand = FastenerId{"T3"},
+            .measurementInHand = MeasurementId{"M01"},
             .step = StepId{"S13"},
-            .about = PartId{"HOUSING"}};
+            .about = PartId{"HOUSING"},
+            .measures = MeasuresPage{MeasuresPage::Kind::Stack, QuantityId{"c"}}};
 }
 
 } // namespace
@@ -34,6 +36,8 @@ TEST(Standing, ComesBackAsItWasForEveryLook) {
         standing.fastenerInHand.reset();
         standing.step.reset();
         standing.about.reset();
+        standing.measurementInHand.reset();
+        standing.measures.reset();
         EXPECT_EQ(standingIn(toText(standing)), standing);
     }
 }
@@ -54,6 +58,17 @@ TEST(Standing, OfAnEarlierProgramIsWholeOrCutInTwo) {
     EXPECT_FALSE(standingIn(R"({"journal":"a"})")->standpoint.section);
     EXPECT_EQ(standingIn(R"({"journal":"a","section":"half","section_deg":"left"})")->standpoint.section,
               Section{});
+}
+
+TEST(Standing, RemembersEveryPageOfTheMeasurements) {
+    using Kind = MeasuresPage::Kind;
+    PersonStanding standing = usual();
+    for (const Kind kind :
+         {Kind::Readings, Kind::Parts, Kind::Stack, Kind::Effects, Kind::Choose, Kind::Causes}) {
+        standing.measures = MeasuresPage{kind};
+        EXPECT_EQ(standingIn(toText(standing))->measures, standing.measures);
+    }
+    EXPECT_FALSE(standingIn(R"({"journal":"a","measures":"elsewhere","chain":"c"})")->measures);
 }
 
 TEST(Standing, EveryTruncationIsNothing) {

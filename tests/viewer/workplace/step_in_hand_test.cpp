@@ -4,6 +4,18 @@
 
 namespace gapwise {
 
+namespace {
+
+/// A measurement with a quantity of its own, whatever the frame measures.
+MeasurementId oneWithNumbers(AtHand& hand) {
+    Measurement& first = hand.workplace.job->frame.measurements.front();
+    if (first.quantities.empty())
+        first.quantities.push_back({.id = QuantityId{"q"}, .name = "something"});
+    return first.id;
+}
+
+} // namespace
+
 TEST(InHand, APartLiesOverTheCardOfItsStep) {
     AtHand hand;
     hand.start("alder-72", Use::Practise);
@@ -38,11 +50,51 @@ TEST(InHand, NeverAPartAndAFastenerTogether) {
     EXPECT_FALSE(hand.job().fastenerInHand);
 }
 
+TEST(InHand, AMeasurementPutsDownEverythingElse) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    const FastenerId nut = hand.job().frame.fasteners.front().id;
+    const MeasurementId gauge = oneWithNumbers(hand);
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    grant(hand.workplace, OpenMeasurement{gauge});
+    EXPECT_EQ(hand.job().measurementInHand, gauge);
+    EXPECT_FALSE(hand.job().inHand);
+    grant(hand.workplace, OpenFastener{nut});
+    EXPECT_FALSE(hand.job().measurementInHand);
+    grant(hand.workplace, OpenMeasurement{gauge});
+    EXPECT_FALSE(hand.job().fastenerInHand);
+    grant(hand.workplace, OpenMeasurement{});
+    EXPECT_FALSE(hand.job().cardOpen());
+}
+
+TEST(InHand, AMeasurementFromTheSheetLeadsBackToIt) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    const MeasuresPage stack{MeasuresPage::Kind::Stack};
+    grant(hand.workplace, ReadMeasures{stack});
+    grant(hand.workplace, OpenMeasurement{oneWithNumbers(hand)});
+    grant(hand.workplace, OpenMeasurement{});
+    EXPECT_EQ(hand.job().measures, stack);
+    grant(hand.workplace, OpenMeasurement{oneWithNumbers(hand)});
+    grant(hand.workplace, TakeInHand{PartId{"SR-TI"}});
+    EXPECT_FALSE(hand.job().measures) << "what is in hand lies on the bench";
+}
+
+TEST(InHand, WhatIsJudgedByEyeOpensThePageOfTheParts) {
+    AtHand hand;
+    hand.start("alder-72", Use::Practise);
+    hand.workplace.job->frame.measurements.front().quantities.clear();
+    grant(hand.workplace, OpenMeasurement{hand.job().frame.measurements.front().id});
+    EXPECT_FALSE(hand.job().measurementInHand);
+    EXPECT_EQ(hand.job().measures, MeasuresPage{MeasuresPage::Kind::Parts});
+}
+
 TEST(InHand, WhatTheFrameDoesNotHaveIsNotOpened) {
     AtHand hand;
     hand.start("alder-72", Use::Practise);
     grant(hand.workplace, OpenStep{StepId{"S99"}});
     grant(hand.workplace, OpenFastener{FastenerId{"T99"}});
+    grant(hand.workplace, OpenMeasurement{MeasurementId{"M99"}});
     EXPECT_FALSE(hand.job().cardOpen());
 }
 
