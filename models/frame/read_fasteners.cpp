@@ -38,16 +38,6 @@ NutLineLimits readNutLine(Fields& fields) {
                          .stack = fields.ids<PartId>("stack")};
 }
 
-template <class Read>
-auto readMaybe(Fields& fields, std::string_view key, Read read) -> std::optional<decltype(read(fields))> {
-    std::optional<Fields> section = fields.maybeObject(key);
-    if (!section)
-        return std::nullopt;
-    auto result = read(*section);
-    section->finish();
-    return result;
-}
-
 std::vector<int> readPattern(Fields& fields) {
     std::vector<int> pattern;
     for (const double number : fields.numbers("pattern", Range{1.0, kMostScrews})) {
@@ -82,8 +72,8 @@ std::optional<TorquePlan> readTorquePlan(Fields& fields) {
     plan.pattern = readPattern(fields);
     plan.checkPass = fields.maybeFlag("check_pass").value_or(false);
     plan.groups = readEach(fields.objects("groups"), readScrewGroup);
-    plan.runDown = readMaybe(fields, "run_down", readRunDown);
-    plan.nutLine = readMaybe(fields, "nut_line", readNutLine);
+    plan.runDown = readMaybeSection(fields, "run_down", readRunDown);
+    plan.nutLine = readMaybeSection(fields, "nut_line", readNutLine);
     plan.check = fields.maybeText("check").value_or("");
     plan.source = fields.text("source");
     return plan;

@@ -53,6 +53,12 @@ Frame readWhole(const nlohmann::json& document, Complaints& complaints) {
     frame.rules = readEach(fields.objects("rules"), [&](Fields& rule) { return readRule(rule, frame); });
     frame.cautions = readEach(fields.maybeObjects("cautions"), readCaution);
     frame.measurements = readEach(fields.maybeObjects("measurements"), readMeasurement);
+    frame.dimensions = readEach(fields.maybeObjects("dimensions"), readDimension);
+    frame.contacts = readEach(fields.maybeObjects("contacts"), readContact);
+    frame.chains = readEach(fields.maybeObjects("chains"), readChain);
+    frame.changes = readEach(fields.maybeObjects("changes"), readChange);
+    frame.selectors = readEach(fields.maybeObjects("selectors"), readSelector);
+    frame.lever = readMaybeSection(fields, "lever", readLever);
     frame.fasteners = readEach(fields.maybeObjects("fasteners"), readFastener);
     frame.rests = readEach(fields.maybeObjects("rests"), readRest);
     frame.sharedMaterial = readEach(fields.maybeObjects("shared_material"), readSharedMaterial);

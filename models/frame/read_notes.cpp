@@ -13,16 +13,6 @@ Caution readCaution(Fields& fields) {
                    .pointer = fields.pointer()};
 }
 
-Measurement readMeasurement(Fields& fields) {
-    return Measurement{.id = fields.id<MeasurementId>("id"),
-                       .name = fields.text("name"),
-                       .where = fields.text("where"),
-                       .instrument = fields.maybeText("instrument").value_or(""),
-                       .step = fields.id<StepId>("step"),
-                       .parts = fields.ids<PartId>("parts"),
-                       .pointer = fields.pointer()};
-}
-
 Rest readRest(Fields& fields) {
     return Rest{.up = fields.word("up", kSideNames),
                 .faceMm = fields.number("face_z_mm", kStationMm),

@@ -8,6 +8,7 @@ namespace {
 constexpr Range kDensity{0.0, 25.0, true};
 constexpr Range kMassKg{0.0, 10'000.0, true};
 constexpr Range kGapMm{0.0, 1000.0, true};
+constexpr Range kExpansionPerK{0.0, 0.001};
 
 constexpr std::array<Named<std::string_view>, 8> kTints{{
     {"housing", "housing"},
@@ -61,6 +62,7 @@ PartType readPartType(Fields& fields) {
                   .gapMm = fields.maybeNumber("gap_mm", kGapMm),
                   .tint = std::string{fields.word("tint", kTints)},
                   .lubricant = readLubricant(fields),
+                  .expansionPerK = fields.maybeNumber("expansion_per_K", kExpansionPerK),
                   .pointer = fields.pointer()};
     type.shape = readSection(fields, "shape", readShape);
     return type;

@@ -17,6 +17,12 @@ Rule readRule(Fields& fields, const Frame& known);
 Step readStep(Fields& fields);
 Caution readCaution(Fields& fields);
 Measurement readMeasurement(Fields& fields);
+Dimension readDimension(Fields& fields);
+Contact readContact(Fields& fields);
+Chain readChain(Fields& fields);
+Change readChange(Fields& fields);
+Selector readSelector(Fields& fields);
+LeverPlan readLever(Fields& fields);
 Fastener readFastener(Fields& fields);
 Rest readRest(Fields& fields);
 SharedMaterial readSharedMaterial(Fields& fields);
@@ -32,6 +38,24 @@ auto readSection(Fields& fields, std::string_view key, Read read) -> decltype(re
     section->finish();
     return result;
 }
+
+/// The same for a section that may be missing.
+template <class Read>
+auto readMaybeSection(Fields& fields, std::string_view key, Read read)
+    -> std::optional<decltype(read(fields))> {
+    std::optional<Fields> section = fields.maybeObject(key);
+    if (!section)
+        return std::nullopt;
+    auto result = read(*section);
+    section->finish();
+    return result;
+}
+
+/// Quantities with their signs: `["+L_S", "-t_T"]`.
+std::vector<Term> readTerms(Fields& fields, std::string_view key);
+
+/// `[least, most]`, null where it is open; an open window when the key is missing.
+Window readWindow(Fields& fields, std::string_view key);
 
 /// A clock with the side it is seen from: `{"clock_deg", "seen_from"}`.
 Clock readClock(Fields& fields);

@@ -153,6 +153,18 @@ std::array<double, 2> Fields::pair(std::string_view key, const Range& range) {
     return {range.least, range.least};
 }
 
+std::array<std::optional<double>, 2> Fields::openPair(std::string_view key, const Range& range) {
+    std::array<std::optional<double>, 2> both;
+    const json* array = needArray(key);
+    if (array && array->size() != both.size())
+        complain(key, schema::counted(array->size(), "value"), "2 values, each a number or null");
+    else if (array)
+        for (std::size_t i = 0; i < both.size(); ++i)
+            if (!(*array)[i].is_null())
+                both[i] = numberIn((*array)[i], range, indexed(pointerTo(key), i), *complaints_);
+    return both;
+}
+
 std::vector<double> Fields::numbers(std::string_view key, const Range& range) {
     std::vector<double> all;
     const json* array = needArray(key);

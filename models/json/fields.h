@@ -81,6 +81,8 @@ public:
     int whole(std::string_view key, int least, int most);
     std::optional<bool> maybeFlag(std::string_view key);
     std::array<double, 2> pair(std::string_view key, const Range& range); ///< Exactly two numbers.
+    /// Exactly two, each a number or null.
+    std::array<std::optional<double>, 2> openPair(std::string_view key, const Range& range);
     std::vector<double> numbers(std::string_view key, const Range& range);
     std::vector<std::string> texts(std::string_view key); ///< Required; each not empty.
     std::optional<Fields> object(std::string_view key);   ///< Required.
