@@ -13,7 +13,7 @@ namespace gapwise {
 namespace {
 
 /// What one rule leaves to the index of one part, from the compressor side.
-struct Window {
+struct RuleWindow {
     const Rule* rule = nullptr;
     Arcs arcs = Arcs::whole();
 };
@@ -28,7 +28,7 @@ std::string asText(const Arcs& arcs) {
     return words.empty() ? "no clock" : schema::listed(words, "or");
 }
 
-std::string named(const Window& window) {
+std::string named(const RuleWindow& window) {
     return fmt::format("{} (at {}) allows {}", window.rule->id.text, window.rule->pointer,
                        asText(window.arcs));
 }
@@ -77,7 +77,7 @@ Arcs engagedWindow(const Frame& frame, const EngagedRule& rule) {
 }
 
 /// Complains at the later of two rules when they leave nothing together, else when all of them do.
-void compare(const std::vector<Window>& windows, const PartId& part, Complaints& complaints) {
+void compare(const std::vector<RuleWindow>& windows, const PartId& part, Complaints& complaints) {
     bool told = false;
     Arcs common = Arcs::whole();
     for (std::size_t later = 0; later < windows.size(); ++later) {
@@ -94,7 +94,7 @@ void compare(const std::vector<Window>& windows, const PartId& part, Complaints&
     if (told || !common.empty())
         return;
     std::vector<std::string> all;
-    for (const Window& window : windows)
+    for (const RuleWindow& window : windows)
         all.push_back(named(window));
     complaints.add(windows.back().rule->pointer, schema::listed(all, "and"),
                    fmt::format("a clock of {} that all these rules allow", part.text));
@@ -111,7 +111,7 @@ Arcs spread(const Arcs& first, const GapsApartRule& rule) {
     return reached;
 }
 
-using Windows = std::map<PartId, std::vector<Window>>;
+using Windows = std::map<PartId, std::vector<RuleWindow>>;
 
 Windows windowsOf(const Frame& frame) {
     Windows windows;
@@ -119,7 +119,7 @@ Windows windowsOf(const Frame& frame) {
         const auto* engaged = std::get_if<EngagedRule>(&rule.demand);
         Arcs arcs = engaged ? engagedWindow(frame, *engaged) : allowedBy(frame, rule);
         if (!isWhole(arcs))
-            windows[partsOf(rule).front()].push_back(Window{&rule, std::move(arcs)});
+            windows[partsOf(rule).front()].push_back(RuleWindow{&rule, std::move(arcs)});
     }
     return windows;
 }
@@ -127,7 +127,7 @@ Windows windowsOf(const Frame& frame) {
 Arcs commonOf(const Windows& windows, const PartId& part) {
     Arcs common = Arcs::whole();
     if (const auto found = windows.find(part); found != windows.end())
-        for (const Window& window : found->second)
+        for (const RuleWindow& window : found->second)
             common = common.intersectedWith(window.arcs);
     return common;
 }
