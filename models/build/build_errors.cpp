@@ -1,6 +1,8 @@
 #include "models/build/read_build.h"
 
 #include "models/access/access.h"
+#include "models/build/read_instrument.h"
+#include "models/build/reading_faults.h"
 #include "models/json/document.h"
 #include "models/json/fields.h"
 #include "models/json/schema_words.h"
@@ -65,12 +67,53 @@ void stepErrors(const Frame& frame, const Build& build, Complaints& complaints) 
     }
 }
 
+void readingErrors(const Frame& frame, const Build& build, Complaints& complaints) {
+    for (const Reading& reading : build.readings)
+        for (Fault& fault : faultsOf(frame, reading))
+            complaints.add(reading.pointer + fault.key, std::move(fault.found), std::move(fault.allowed));
+}
+
+void decisionErrors(const Frame& frame, const Build& build, Complaints& complaints) {
+    std::map<PartId, std::size_t> decided;
+    for (std::size_t i = 0; i < build.decisions.size(); ++i) {
+        const PartId& part = build.decisions[i].part;
+        const std::string pointer = fmt::format("/decisions/{}/part", i);
+        known(frame.parts, part, pointer, complaints);
+        const auto [first, isNew] = decided.emplace(part, i);
+        if (!isNew)
+            complaints.add(pointer,
+                           fmt::format("{}, as at /decisions/{}", quotedText(part.text), first->second),
+                           "one decision for each part");
+    }
+}
+
+void workErrors(const Frame& frame, const Build& build, Complaints& complaints) {
+    const std::vector<std::string> works = worksOf(frame);
+    std::map<std::string, std::size_t> done;
+    for (std::size_t i = 0; i < build.work.size(); ++i) {
+        const std::string pointer = fmt::format("/work/{}", i);
+        const auto [first, isNew] = done.emplace(build.work[i], i);
+        if (std::ranges::find(works, build.work[i]) == works.end())
+            complaints.add(pointer, quotedText(build.work[i]),
+                           works.empty() ? fmt::format("none: no measurement of {} shows work", frame.id.text)
+                                         : schema::listed(works, "or"));
+        else if (!isNew)
+            complaints.add(pointer,
+                           fmt::format("{}, as at /work/{}", quotedText(build.work[i]), first->second),
+                           "each once");
+    }
+}
+
 } // namespace
 
 Errors buildErrors(const Frame& frame, const Build& build, std::string_view file) {
     Complaints complaints{file};
     seatingErrors(frame, build, complaints);
     stepErrors(frame, build, complaints);
+    readingErrors(frame, build, complaints);
+    decisionErrors(frame, build, complaints);
+    workErrors(frame, build, complaints);
+    instrumentErrors(build.instruments, complaints);
     return complaints.take();
 }
 

@@ -1,5 +1,7 @@
 #include "models/build/read_build.h"
 
+#include "models/build/names.h"
+#include "models/build/read_instrument.h"
 #include "models/frame/names.h"
 #include "models/json/document.h"
 #include "models/json/fields.h"
@@ -101,10 +103,27 @@ TorqueNote readTorque(Fields& fields) {
 
 Reading readReading(Fields& fields) {
     return Reading{.measurement = fields.text("measurement"),
+                   .quantity = fields.maybeText("quantity").value_or(""),
+                   .occasion = fields.maybeWord("occasion", kOccasionNames).value_or(Occasion::After),
                    .values = fields.numbers("values", kReadingValue),
                    .unit = fields.maybeText("unit").value_or(""),
                    .method = fields.maybeText("method").value_or(""),
-                   .instrument = fields.maybeText("instrument").value_or("")};
+                   .instrument = fields.maybeText("instrument").value_or(""),
+                   .by = fields.maybeText("by").value_or(""),
+                   .on = fields.maybeText("on").value_or(""),
+                   .temperatureC = fields.maybeNumber("temperature_C", kBenchC),
+                   .gaugeTemperatureC = fields.maybeNumber("gauge_temperature_C", kBenchC),
+                   .pointer = fields.pointer()};
+}
+
+PartDecision readDecision(Fields& fields) {
+    return PartDecision{.part = fields.id<PartId>("part"),
+                        .condition = fields.word("condition", kConditionWords),
+                        .fate = fields.word("decision", kFateNames),
+                        .by = fields.maybeText("by").value_or(""),
+                        .reason = fields.maybeText("reason").value_or(""),
+                        .cause = fields.maybeText("cause").value_or(""),
+                        .concession = fields.maybeText("concession").value_or("")};
 }
 
 Build readWhole(const nlohmann::json& document, Complaints& complaints) {
@@ -118,7 +137,10 @@ Build readWhole(const nlohmann::json& document, Complaints& complaints) {
                 .seatings = readEach(fields.maybeObjects("seatings"), readSeating),
                 .stepsDone = fields.maybeIds<StepId>("steps_done"),
                 .torques = readEach(fields.maybeObjects("torques"), readTorque),
-                .readings = readEach(fields.maybeObjects("readings"), readReading)};
+                .readings = readEach(fields.maybeObjects("readings"), readReading),
+                .decisions = readEach(fields.maybeObjects("decisions"), readDecision),
+                .work = fields.maybeTexts("work"),
+                .instruments = readEach(fields.maybeObjects("instruments"), readInstrument)};
     fields.finish();
     return build;
 }

@@ -1,6 +1,7 @@
 #include "models/build/write_build.h"
 
 #include "geometry/base/write_file.h"
+#include "models/build/names.h"
 
 #include <nlohmann/json.hpp>
 
@@ -59,14 +60,50 @@ ordered_json torqueJson(const TorqueNote& torque) {
     return out;
 }
 
+void addText(ordered_json& object, const char* key, const std::string& text) {
+    if (!text.empty())
+        object[key] = text;
+}
+
 ordered_json readingJson(const Reading& reading) {
-    ordered_json out{{"measurement", reading.measurement}, {"values", reading.values}};
-    if (!reading.unit.empty())
-        out["unit"] = reading.unit;
-    if (!reading.method.empty())
-        out["method"] = reading.method;
-    if (!reading.instrument.empty())
-        out["instrument"] = reading.instrument;
+    ordered_json out{{"measurement", reading.measurement}};
+    addText(out, "quantity", reading.quantity);
+    if (reading.occasion == Occasion::Before)
+        out["occasion"] = nameIn(kOccasionNames, reading.occasion);
+    out["values"] = reading.values;
+    addText(out, "unit", reading.unit);
+    addText(out, "method", reading.method);
+    addText(out, "instrument", reading.instrument);
+    addText(out, "by", reading.by);
+    addText(out, "on", reading.on);
+    if (reading.temperatureC)
+        out["temperature_C"] = *reading.temperatureC;
+    if (reading.gaugeTemperatureC)
+        out["gauge_temperature_C"] = *reading.gaugeTemperatureC;
+    return out;
+}
+
+ordered_json decisionJson(const PartDecision& decision) {
+    ordered_json out{{"part", decision.part.text},
+                     {"condition", nameIn(kConditionWords, decision.condition)},
+                     {"decision", nameIn(kFateNames, decision.fate)}};
+    addText(out, "by", decision.by);
+    addText(out, "reason", decision.reason);
+    addText(out, "cause", decision.cause);
+    addText(out, "concession", decision.concession);
+    return out;
+}
+
+ordered_json instrumentJson(const Instrument& instrument) {
+    ordered_json out{{"id", instrument.id},
+                     {"kind", instrument.kind},
+                     {"name", instrument.name},
+                     {"unit", instrument.unit},
+                     {"resolution", instrument.resolution},
+                     {"uncertainty", instrument.uncertainty},
+                     {"least", instrument.least},
+                     {"most", instrument.most}};
+    addText(out, "calibrated_until", instrument.calibratedUntil);
     return out;
 }
 
@@ -97,6 +134,12 @@ std::string toBuildSheet(const Build& build, const Frame& frame) {
         out["torques"] = listOf(build.torques, torqueJson);
     if (!build.readings.empty())
         out["readings"] = listOf(build.readings, readingJson);
+    if (!build.decisions.empty())
+        out["decisions"] = listOf(build.decisions, decisionJson);
+    if (!build.work.empty())
+        out["work"] = build.work;
+    if (!build.instruments.empty())
+        out["instruments"] = listOf(build.instruments, instrumentJson);
     return out.dump(2) + "\n";
 }
 

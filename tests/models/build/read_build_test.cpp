@@ -36,7 +36,15 @@ const char* const kGood = R"({
     {"part": "PR-2", "seat": "seat-PR-1"}],
   "steps_done": ["S1", "S2"],
   "torques": [{"fastener": "T1", "torque_Nm": 12.5, "turned": "counter_clockwise", "seen_from": "turbine", "angle_deg": 20}],
-  "readings": [{"measurement": "M01", "values": [0.067, 0.069], "unit": "mm", "method": "dial", "instrument": "MIC-07"}]
+  "readings": [
+    {"measurement": "M01", "quantity": "a", "occasion": "before", "values": [3.987, 3.989], "unit": "mm", "method": "ball",
+     "instrument": "MIC-07", "by": "R. Ohlin", "on": "2026-05-04", "temperature_C": 23.5, "gauge_temperature_C": 21},
+    {"measurement": "M01", "values": [4.001], "unit": "mm"}],
+  "decisions": [{"part": "COLLAR", "condition": "worn_in_limits", "decision": "reuse", "by": "R. Ohlin", "reason": "bright",
+                 "cause": "wear by running time", "concession": "C-17"}],
+  "work": ["washed"],
+  "instruments": [{"id": "MIC-07", "kind": "ball_anvil_micrometer", "name": "micrometer, ball anvil", "unit": "mm",
+                   "resolution": 0.001, "uncertainty": 0.003, "least": 0, "most": 25, "calibrated_until": "2027-01-31"}]
 })";
 
 /// Where the sheet is said to stand, so that `small.json` lies beside it.
@@ -84,9 +92,41 @@ TEST(ReadBuild, ReadsWhatTheSheetSays) {
     EXPECT_EQ(build.torques[0].torqueNm, 12.5);
     EXPECT_EQ(build.torques[0].clockwise, false);
     EXPECT_EQ(build.torques[0].angle->value, 20.0);
-    ASSERT_THAT(build.readings, SizeIs(1));
-    EXPECT_THAT(build.readings[0].values, ElementsAre(0.067, 0.069));
-    EXPECT_EQ(build.readings[0].instrument, "MIC-07");
+}
+
+TEST(ReadBuild, ReadsReadings) {
+    const Build build = parseBuildSheet(kData, kGood, sheetFile()).value().build;
+    ASSERT_THAT(build.readings, SizeIs(2));
+    const Reading& whole = build.readings[0];
+    EXPECT_THAT(whole.values, ElementsAre(3.987, 3.989));
+    EXPECT_EQ(whole.occasion, Occasion::Before);
+    EXPECT_EQ(whole.quantity + whole.method + whole.instrument + whole.by + whole.on,
+              "aballMIC-07R. Ohlin2026-05-04");
+    EXPECT_EQ(whole.temperatureC, 23.5);
+    EXPECT_EQ(whole.gaugeTemperatureC, 21.0);
+    EXPECT_EQ(whole.pointer, "/readings/0");
+    const Reading& bare = build.readings[1];
+    EXPECT_EQ(bare.occasion, Occasion::After);
+    EXPECT_EQ(bare.quantity + bare.method + bare.instrument + bare.by + bare.on, "");
+    EXPECT_FALSE(bare.temperatureC || bare.gaugeTemperatureC);
+}
+
+TEST(ReadBuild, ReadsWhatWasDecidedAndDoneAndWithWhatItWasRead) {
+    const Build build = parseBuildSheet(kData, kGood, sheetFile()).value().build;
+    ASSERT_THAT(build.decisions, SizeIs(1));
+    const PartDecision& decision = build.decisions[0];
+    EXPECT_EQ(decision.part, PartId{"COLLAR"});
+    EXPECT_EQ(decision.condition, PartCondition::WornInLimits);
+    EXPECT_EQ(decision.fate, PartFate::Reuse);
+    EXPECT_EQ(decision.by + decision.reason + decision.cause + decision.concession,
+              "R. Ohlinbrightwear by running timeC-17");
+    EXPECT_THAT(build.work, ElementsAre("washed"));
+    ASSERT_THAT(build.instruments, SizeIs(1));
+    const Instrument& micrometer = build.instruments[0];
+    EXPECT_EQ(micrometer.kind, "ball_anvil_micrometer");
+    EXPECT_EQ(micrometer.uncertainty, 0.003);
+    EXPECT_EQ(micrometer.most, 25.0);
+    EXPECT_EQ(micrometer.calibratedUntil, "2027-01-31");
 }
 
 TEST(ReadBuild, ReadsSeatings) {
@@ -264,6 +304,62 @@ TEST(ReadBuild, APartOfAnotherKindNeverSitsThere) {
 TEST(ReadBuild, AStepIsDoneOnce) {
     EXPECT_THAT(errorsWith("/steps_done/1", "S1"),
                 ElementsAre(Error{at("/steps_done/1"), "\"S1\", as at /steps_done/0", "each step once"}));
+}
+
+TEST(ReadBuild, AReadingIsOfTheFrame) {
+    EXPECT_THAT(errorsWith("/readings/1/measurement", "M99"),
+                ElementsAre(Error{at("/readings/1/measurement"), "\"M99\"", "M01"}));
+    EXPECT_THAT(errorsWith("/readings/1/quantity", "b"),
+                ElementsAre(Error{at("/readings/1/quantity"), "\"b\"", "a"}));
+    EXPECT_THAT(errorsWith("/readings/1/method", "by eye"),
+                ElementsAre(Error{at("/readings/1/method"), "\"by eye\"", "ball"}));
+    EXPECT_THAT(errorsWith("/readings/1/unit", "kg"),
+                ElementsAre(Error{at("/readings/1/unit"), "\"kg\"", "mm, the unit of a"}));
+    EXPECT_THAT(errorsWith("/readings/1/unit", "inch"),
+                ElementsAre(testing::Field(&Error::where, at("/readings/1/unit"))));
+}
+
+TEST(ReadBuild, AReadingIsANumberAndADay) {
+    EXPECT_THAT(errorsWith("/readings/1/values/0", -4.0),
+                ElementsAre(Error{at("/readings/1/values/0"), "-4", "not below 0: collar, thickness"}));
+    EXPECT_THAT(errorsWith("/readings/1/values", nlohmann::json::array()), SizeIs(1));
+    EXPECT_THAT(errorsWith("/readings/1/on", "2026-02-30"),
+                ElementsAre(Error{at("/readings/1/on"), "\"2026-02-30\"", "a day as in 2026-05-04"}));
+    EXPECT_THAT(errorsWith("/readings/1/temperature_C", 1000), SizeIs(1));
+    EXPECT_THAT(errorsWith("/readings/1/occasion", "later"),
+                ElementsAre(Error{at("/readings/1/occasion"), "\"later\"", "before or after"}));
+}
+
+TEST(ReadBuild, APartIsDecidedOnOnce) {
+    EXPECT_THAT(errorsWith("/decisions/0/part", "X"),
+                ElementsAre(Error{at("/decisions/0/part"), "\"X\"", kParts}));
+    const nlohmann::json again{{"part", "COLLAR"}, {"condition", "worn_out"}, {"decision", "renew"}};
+    EXPECT_THAT(errorsWith("/decisions/1", again),
+                ElementsAre(Error{at("/decisions/1/part"), "\"COLLAR\", as at /decisions/0",
+                                  "one decision for each part"}));
+    EXPECT_THAT(errorsWith("/decisions/0/decision", "keep"),
+                ElementsAre(Error{at("/decisions/0/decision"), "\"keep\"", "reuse, renew or reject"}));
+}
+
+TEST(ReadBuild, WorkIsWhatAMeasurementShows) {
+    EXPECT_THAT(errorsWith("/work/0", "painted"), ElementsAre(Error{at("/work/0"), "\"painted\"", "washed"}));
+    EXPECT_THAT(errorsWith("/work/1", "washed"),
+                ElementsAre(Error{at("/work/1"), "\"washed\", as at /work/0", "each once"}));
+}
+
+TEST(ReadBuild, AnInstrumentIsOfAKindWithARangeAndADay) {
+    EXPECT_THAT(errorsWith("/instruments/0/kind", "ruler"),
+                ElementsAre(testing::Field(&Error::where, at("/instruments/0/kind"))));
+    EXPECT_THAT(errorsWith("/instruments/0/uncertainty", -0.001), SizeIs(1));
+    EXPECT_THAT(errorsWith("/instruments/0/most", 0),
+                ElementsAre(Error{at("/instruments/0/most"), "0", "above the least, 0"}));
+    EXPECT_THAT(errorsWith("/instruments/0/calibrated_until", "2027-13-01"),
+                ElementsAre(Error{at("/instruments/0/calibrated_until"), "\"2027-13-01\"",
+                                  "a day as in 2026-05-04"}));
+    nlohmann::json twice = nlohmann::json::parse(kGood)["instruments"][0];
+    EXPECT_THAT(errorsWith("/instruments/1", twice),
+                ElementsAre(Error{at("/instruments/1/id"), "\"MIC-07\", as at /instruments/0",
+                                  "each instrument once"}));
 }
 
 TEST(ReadBuild, AllStandInOneAnswer) {
