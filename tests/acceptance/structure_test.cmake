@@ -48,7 +48,7 @@ endfunction()
 function(check_thirdParty)
     files_of(headers geometry/*.h models/*.h viewer/*.h)
     string(JOIN "|" heavy "nlohmann/json\\.hpp" "CLI/" "valijson/" "assimp/" "fcl/" "sodium" "spdlog/" "SQLiteCpp/"
-           "epoxy/" "EGL/" "GLFW/" "cairo" "pango" "tiny_gltf" "boost/"
+           "epoxy/" "EGL/" "GLFW/" "cairo" "pango" "tiny_gltf" "boost/" "Eigen/"
            "(gp|BRep|TopoDS|TopExp|TopAbs|Geom|GProp|Poly|STEP|RWGltf|TDoc|XCAF|Standard)[A-Za-z0-9]*_?[A-Za-z0-9]*\\.hxx")
     lines_matching(found "#include +[\"<](${heavy})" ${headers})
     set(faults ${found} PARENT_SCOPE)

@@ -177,15 +177,32 @@ std::vector<Change> changes() {
     };
 }
 
-/// The thickness of collar A as it is measured: a flat anvil bridges a worn track.
-Measurement collarMeasurement() {
-    Measurement measurement{.id = MeasurementId{"M07"}, .name = "running face of collar A"};
-    measurement.methods = {
-        {.id = "ball-anvil", .words = "ball or point anvil, in the track"},
+Quantity sizeOf(const char* id, const char* name, const char* part) {
+    return {.id = QuantityId{id}, .name = name, .part = PartId{part}};
+}
+
+/// What can be read of the thrust train: flat anvils bridge a worn track.
+std::vector<Measurement> measurements() {
+    Measurement collar{.id = MeasurementId{"M07"}, .name = "running faces of the collars"};
+    collar.methods = {
+        {.id = "ball-anvil", .words = "ball or point anvil in the track"},
         {.id = "flat-anvil", .words = "flat anvils", .blind = "flat anvils bridge a worn track"}};
-    measurement.quantities = {
-        {.id = QuantityId{"a_A"}, .name = "collar A in its track", .part = PartId{"COLLAR-A"}}};
-    return measurement;
+    collar.quantities = {sizeOf("a_A", "collar A in its track", "COLLAR-A"),
+                         sizeOf("b_B", "collar B in its track", "COLLAR-B")};
+    Measurement thrust{.id = MeasurementId{"M06"}, .name = "thrust bearing"};
+    thrust.methods = {{.id = "pads", .words = "flat anvils over opposite pads"}};
+    thrust.quantities = {sizeOf("t_T", "thrust bearing over its pads", "THRUST")};
+    Measurement spacer{.id = MeasurementId{"M09"}, .name = "spacer sleeve"};
+    spacer.methods = {{.id = "ends", .words = "flat anvils"}};
+    spacer.quantities = {sizeOf("L_S", "length of the spacer sleeve", "SPACER")};
+    Measurement nose{.id = MeasurementId{"nose-depth"}, .name = "nose depth"};
+    nose.methods = {{.id = "bridge", .words = "depth micrometer on a bridge"}};
+    nose.quantities = {sizeOf("N_C", "nose depth, rotor toward the compressor", ""),
+                       sizeOf("N_T", "nose depth, rotor toward the turbine", "")};
+    Measurement gaps{.id = MeasurementId{"axial-gaps"}, .name = "axial gaps"};
+    gaps.quantities = {sizeOf("g_cs_C", "compressor shroud gap", ""),
+                       sizeOf("g_ts_T", "turbine shroud gap", "")};
+    return {collar, thrust, spacer, nose, gaps};
 }
 
 Fastener linedNut(const char* thread) {
@@ -220,7 +237,7 @@ Frame shaftFrame(bool birch) {
                                 .links = terms(loop.links),
                                 .window = windowOf(birch ? loop.birch : loop.alder)});
     frame.changes = changes();
-    frame.measurements.push_back(collarMeasurement());
+    frame.measurements = measurements();
     for (const char* part :
          {"HOUSING", "THRUST", "COLLAR-A", "SPACER", "COLLAR-B", "WHEEL", "COVER-SHIM", "SHAFT"})
         frame.parts.push_back({.id = PartId{part}, .name = part});
