@@ -3,6 +3,7 @@
 #include "viewer/panels/area.h"
 #include "viewer/panels/fonts.h"
 #include "viewer/panels/layout.h"
+#include "viewer/panels/measuring_drafts.h"
 #include "viewer/panels/picture_overlay.h"
 #include "viewer/panels/portrait.h"
 #include "viewer/panels/torque_drafts.h"
@@ -83,7 +84,8 @@ struct Drafts {
     bool askedStartAgain = false; ///< `Start again` was pressed once.
     std::optional<DialDrag> drag{};
     StepDrafts stepCard{};
-    TorqueDrafts torque{};    ///< The wrench, and what is typed on the card of a fastener.
+    TorqueDrafts torque{}; ///< The wrench, and what is typed on the card of a fastener.
+    MeasuringDrafts measuring{};
     std::string slipFile{};   ///< Path of the slip to save, as it is being typed.
     double lineScroll = -1.0; ///< First mark on the line; below 0: follows the procedure.
     double trayScroll = 0.0;  ///< First part on the tray.

@@ -26,6 +26,8 @@ void refresh(Job& job) {
     judge(job, job.state.build);
     job.procedure = procedureNow(job);
     job.measured = measureReport(job.frame, job.state.build, job.bench, {});
+    job.stack = stackNow(job);
+    drawShownChain(job);
 }
 
 /// Whether the piece itself moves from one attitude to the other, in which a loose rotor falls out: a piece
@@ -195,6 +197,7 @@ public:
             return;
         workplace_.job->measurementInHand.reset();
         workplace_.job->measures = wish.page;
+        drawShownChain(*workplace_.job);
     }
 
     void operator()(const ReadAbout& wish) const {

@@ -7,6 +7,7 @@
 #include "models/measure/measure.h"
 #include "viewer/workplace/offered.h"
 #include "viewer/workplace/procedure_now.h"
+#include "viewer/workplace/stack_now.h"
 #include "viewer/workplace/standing.h"
 #include "viewer/workplace/wish.h"
 
@@ -40,6 +41,7 @@ struct Job {
     ProcedureNow procedure{}; ///< Likewise.
     Bench bench{};            ///< The instruments that lie here.
     MeasureReport measured{}; ///< What the readings say; points into `frame` and `state`.
+    StackNow stack{};         ///< The chains as drawings and tables show them; points into `frame`.
     std::optional<PartId> inHand{};
     std::optional<FastenerId> fastenerInHand{};       ///< Never together with a part.
     std::optional<MeasurementId> measurementInHand{}; ///< Never together with a part or a fastener.

@@ -1,0 +1,168 @@
+#include "viewer/panels/stack_parts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace gapwise {
+
+namespace {
+
+constexpr double kMovedMm = 1e-6;
+constexpr double kAround = 5.0;        ///< Shown of the shaft beyond the outermost face, mm.
+constexpr double kMostRadiusMm = 60.0; ///< Of either frame's wheel no more is drawn.
+
+std::set<std::string> partsWithStations(const StackDrawing& drawing) {
+    std::set<std::string> names;
+    for (const auto& [station, z] : drawing.towardCompressor)
+        names.insert(partNameOf(station));
+    return names;
+}
+
+/// By how much a part lies elsewhere with the rotor pushed to the turbine.
+double shiftOf(const StackDrawing& drawing, const std::string& part) {
+    for (const auto& [station, z] : drawing.towardCompressor)
+        if (partNameOf(station) == part)
+            if (const auto other = drawing.towardTurbine.find(station); other != drawing.towardTurbine.end())
+                return other->second - z;
+    return 0.0;
+}
+
+bool isTold(const StackDrawing& drawing, const PartId& part) {
+    return std::ranges::any_of(drawing.chain.links, [&](const Term& link) {
+        const Dimension* dimension = drawing.frame.dimension(link.of);
+        return dimension && dimension->part == part;
+    });
+}
+
+StackPart partIn(const StackDrawing& drawing, const Part& part, const PartType& type, const Seat& seat) {
+    StackPart drawn{.part = &part,
+                    .slabs = slabsOf(type, seat, demandedFaceOf(drawing.frame, part.id)),
+                    .turning = std::abs(shiftOf(drawing, part.id.text)) > kMovedMm,
+                    .told = isTold(drawing, part.id)};
+    if (drawing.chain.pushedTo == Side::Turbine)
+        for (Slab& slab : drawn.slabs)
+            for (double* end : {&slab.z.from, &slab.z.to})
+                *end += shiftOf(drawing, part.id.text);
+    return drawn;
+}
+
+/// Parts on the shaft's axis of which some station is known; what does not turn first.
+std::vector<StackPart> partsOf(const StackDrawing& drawing) {
+    const std::set<std::string> named = partsWithStations(drawing);
+    std::vector<StackPart> parts;
+    for (const Part& part : drawing.frame.parts) {
+        const Seat* seat = drawing.frame.seat(seatOf(part.id));
+        const PartType* type = drawing.frame.type(part.type);
+        if (named.contains(part.id.text) && seat && type && !seat->aside)
+            parts.push_back(partIn(drawing, part, *type, *seat));
+    }
+    std::ranges::stable_sort(parts, {}, &StackPart::turning);
+    return parts;
+}
+
+/// The faces between which the chain lies, and all that it touches on the way.
+std::vector<double> chainFaces(const StackDrawing& drawing) {
+    std::vector<double> faces;
+    const auto add = [&](const StationId& station) {
+        if (const std::optional<double> z = stationOf(drawing, station))
+            faces.push_back(*z);
+    };
+    add(drawing.chain.from);
+    add(drawing.chain.to);
+    for (const Term& link : drawing.chain.links)
+        if (const Dimension* dimension = drawing.frame.dimension(link.of)) {
+            add(dimension->from);
+            add(dimension->to);
+        }
+    return faces;
+}
+
+/// The section reaches over the chain and the stack that the nut clamps.
+void setRange(StackScene& scene, const StackDrawing& drawing, const std::vector<double>& faces) {
+    const auto [least, most] = std::ranges::minmax(faces);
+    scene.from = least;
+    scene.to = most;
+    for (const StackPart& part : scene.parts)
+        if (part.turning && part.part->id != drawing.frame.rotor)
+            for (const Slab& slab : part.slabs) {
+                scene.from = std::min(scene.from, slab.z.from);
+                scene.to = std::max(scene.to, slab.z.to);
+            }
+    scene.from -= kAround;
+    scene.to += kAround;
+}
+
+/// As far out as the parts of the chain reach near its faces.
+void setRadius(StackScene& scene, const std::vector<double>& faces) {
+    const auto [least, most] = std::ranges::minmax(faces);
+    for (const StackPart& part : scene.parts)
+        for (const Slab& slab : part.slabs)
+            if (part.told && slab.z.to > least - 1.0 && slab.z.from < most + 1.0)
+                scene.radius = std::max(scene.radius, slab.radius.to);
+    scene.radius = std::min(scene.radius * 1.18, kMostRadiusMm);
+}
+
+/// Faces of shapes that lie in the section; of a curve only its ends, which its slices share with each other.
+void addFaces(StackScene& scene) {
+    constexpr double kSliceMm = 0.6;
+    scene.faces.push_back(scene.from);
+    scene.faces.push_back(scene.to);
+    for (const StackPart& part : scene.parts)
+        for (const Slab& slab : part.slabs) {
+            const bool slice = part.slabs.size() > 60 && slab.z.length() < kSliceMm;
+            const bool near = part.turning || part.told;
+            if (slice || !near || slab.radius.from > scene.radius)
+                continue;
+            for (const double z : {slab.z.from, slab.z.to})
+                if (z > scene.from && z < scene.to)
+                    scene.faces.push_back(z);
+        }
+}
+
+void addStubs(StackScene& scene, const StackDrawing& drawing) {
+    for (const StationId& station : {drawing.chain.from, drawing.chain.to}) {
+        const std::string name = partNameOf(station);
+        const bool shown = std::ranges::any_of(
+            scene.parts, [&](const StackPart& part) { return part.part->id.text == name; });
+        const std::optional<double> z = stationOf(drawing, station);
+        if (!shown && z)
+            scene.stubs.push_back({name, *z, station == drawing.chain.to});
+    }
+}
+
+} // namespace
+
+std::string partNameOf(const StationId& station) {
+    return station.text.substr(0, station.text.find('/'));
+}
+
+std::string faceNameOf(const StationId& station) {
+    const std::size_t slash = station.text.find('/');
+    return slash == std::string::npos ? std::string{} : station.text.substr(slash + 1);
+}
+
+const std::map<StationId, double>& stationsOf(const StackDrawing& drawing) {
+    return drawing.chain.pushedTo == Side::Turbine ? drawing.towardTurbine : drawing.towardCompressor;
+}
+
+std::optional<double> stationOf(const StackDrawing& drawing, const StationId& station) {
+    const auto& stations = stationsOf(drawing);
+    const auto found = stations.find(station);
+    return found == stations.end() ? std::nullopt : std::optional{found->second};
+}
+
+std::optional<StackScene> stackScene(const StackDrawing& drawing) {
+    if (!stationOf(drawing, drawing.chain.from) || !stationOf(drawing, drawing.chain.to))
+        return std::nullopt;
+    StackScene scene{.parts = partsOf(drawing)};
+    const std::vector<double> faces = chainFaces(drawing);
+    setRange(scene, drawing, faces);
+    setRadius(scene, faces);
+    addFaces(scene);
+    scene.faces.insert(scene.faces.end(), faces.begin(), faces.end());
+    addStubs(scene, drawing);
+    return scene;
+}
+
+} // namespace gapwise
