@@ -19,7 +19,7 @@ namespace {
 
 using Engine = boost::random::mt19937_64;
 
-constexpr std::size_t kBlockTrials = 8192;
+constexpr std::size_t kBlockTrials = 16'384;
 
 /// The generator of a block: std::seed_seq spreads the seed's and the block's bits over the whole state.
 Engine engineOf(std::uint64_t seed, std::uint64_t block) {

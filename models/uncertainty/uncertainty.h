@@ -7,7 +7,6 @@
 /// Numbers must be finite, uncertainties not below 0, which the caller sees to.
 
 #include "models/uncertainty/budget.h"         // IWYU pragma: export — components to one combined uncertainty
-#include "models/uncertainty/cosine.h"         // IWYU pragma: export — an indicator that stands aslant
 #include "models/uncertainty/decision.h"       // IWYU pragma: export — within, outside, not proven
 #include "models/uncertainty/input_quantity.h" // IWYU pragma: export — quantities with their distributions
 #include "models/uncertainty/monte_carlo.h"    // IWYU pragma: export — distributions drawn through a model

@@ -286,9 +286,9 @@ TEST(Seed, BlocksAreNotAlike) {
     const Trials trials = sumOf({InputQuantity::normal(0.0, 1.0)}, {.trials = 32'768, .seed = 5});
     const std::span<const double> values = trials.values();
     double cross = 0.0;
-    for (std::size_t i = 0; i < 8192; ++i)
-        cross += values[i] * values[i + 8192] / 8192.0;
-    EXPECT_NEAR(cross, 0.0, 5.0 / std::sqrt(8192.0));
+    for (std::size_t i = 0; i < 16'384; ++i)
+        cross += values[i] * values[i + 16'384] / 16384.0;
+    EXPECT_NEAR(cross, 0.0, 5.0 / std::sqrt(16384.0));
 }
 
 TEST(Shares, OfAChainFollowFromItsVariances) {
