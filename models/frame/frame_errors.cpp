@@ -11,6 +11,8 @@ Errors frameErrors(const Frame& frame, std::string_view file) {
     ruleErrors(frame, complaints);
     exclusionErrors(frame, complaints);
     conditionErrors(frame, complaints);
+    measurementErrors(frame, complaints);
+    chainErrors(frame, complaints);
     torqueErrors(frame, complaints);
     sizeErrors(frame, complaints);
     return complaints.take();

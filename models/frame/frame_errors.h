@@ -19,6 +19,10 @@ void ruleErrors(const Frame& frame, Complaints& complaints);
 void exclusionErrors(const Frame& frame, Complaints& complaints);
 /// What conditions state of one part can be true together.
 void conditionErrors(const Frame& frame, Complaints& complaints);
+/// What is measured can be judged: methods, limits and points fit together, references resolve.
+void measurementErrors(const Frame& frame, Complaints& complaints);
+/// Chains close, and what hangs on them resolves: changes, selectors, the lever.
+void chainErrors(const Frame& frame, Complaints& complaints);
 /// Torque plans can be carried out: patterns name every screw once, stages rise, angles are ordered, the
 /// pieces that are drawn are as many as are tightened.
 void torqueErrors(const Frame& frame, Complaints& complaints);

@@ -45,7 +45,7 @@ Expectation readExpectation(Fields& fields) {
 
 FourPointPlan readFourPoint(Fields& fields) {
     return FourPointPlan{.seenFrom = fields.word("seen_from", kSideNames),
-                         .outboardMm = fields.number("outboard_mm", kStationMm),
+                         .outboardMm = fields.number("outboard_mm", kLengthMm),
                          .eccentricityMost = fields.number("eccentricity_most_mm", kSize),
                          .pointLeast = fields.number("point_least_mm", kSize),
                          .consistencyMost = fields.number("consistency_most_mm", kSize)};

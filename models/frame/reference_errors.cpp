@@ -1,6 +1,7 @@
 #include "models/frame/frame_errors.h"
 
 #include "geometry/base/overloaded.h"
+#include "models/frame/known_ids.h"
 #include "models/json/document.h"
 #include "models/json/schema_words.h"
 
@@ -13,46 +14,6 @@
 namespace gapwise {
 
 namespace {
-
-constexpr std::size_t kLongestList = 60; // ids that an error still lists
-
-/// What ids of one kind there are, and where.
-class Known {
-public:
-    Known(std::string_view one, std::string_view many) : one_{one}, many_{many} {}
-
-    /// Complains when the id is there already.
-    void add(const std::string& id, const std::string& pointer, Complaints& complaints) {
-        const auto [entry, isNew] = places_.emplace(id, pointer);
-        if (isNew)
-            order_.push_back(id);
-        else
-            complaints.add(pointer + "/id", fmt::format("{}, as at {}", quotedId(id), entry->second),
-                           fmt::format("an id that no other {} has", one_));
-    }
-
-    bool has(const std::string& id) const { return places_.contains(id); }
-
-    /// Complains when the id is not there. An empty id was complained about before.
-    void need(const std::string& id, const std::string& pointer, Complaints& complaints) const {
-        if (id.empty() || has(id))
-            return;
-        complaints.add(pointer, quotedId(id),
-                       order_.size() <= kLongestList
-                           ? fmt::format("a {}: {}", one_, schema::listed(order_, "or"))
-                           : fmt::format("one of the {} {} of this frame", order_.size(), many_));
-    }
-
-private:
-    std::string_view one_;
-    std::string_view many_;
-    std::map<std::string, std::string> places_{};
-    std::vector<std::string> order_{};
-};
-
-std::string at(std::string_view pointer, std::string_view key, std::size_t index) {
-    return fmt::format("{}/{}/{}", pointer, key, index);
-}
 
 /// All references of a frame, checked against what there is.
 class References {
@@ -72,15 +33,15 @@ public:
 private:
     const Frame& frame_;
     Complaints& complaints_;
-    Known types_{"part type", "part types"};
-    Known parts_{"part", "parts"};
-    Known seats_{"seat", "seats"};
-    Known features_{"feature", "features"};
-    Known rules_{"rule", "rules"};
-    Known steps_{"step", "steps"};
-    Known cautions_{"caution", "cautions"};
-    Known measurements_{"measurement", "measurements"};
-    Known fasteners_{"fastener", "fasteners"};
+    KnownIds types_{"part type", "part types"};
+    KnownIds parts_{"part", "parts"};
+    KnownIds seats_{"seat", "seats"};
+    KnownIds features_{"feature", "features"};
+    KnownIds rules_{"rule", "rules"};
+    KnownIds steps_{"step", "steps"};
+    KnownIds cautions_{"caution", "cautions"};
+    KnownIds measurements_{"measurement", "measurements"};
+    KnownIds fasteners_{"fastener", "fasteners"};
 };
 
 void References::gather() {
@@ -88,7 +49,7 @@ void References::gather() {
         types_.add(type.id.text, type.pointer, complaints_);
         for (std::size_t i = 0; i < type.shape.features.size(); ++i)
             if (const Feature& feature = type.shape.features[i]; !feature.id.empty())
-                features_.add(feature.id, at(type.pointer, "shape/features", i), complaints_);
+                features_.add(feature.id, itemOf(type.pointer, "shape/features", i), complaints_);
     }
     for (const Part& part : frame_.parts)
         parts_.add(part.id.text, part.pointer, complaints_);
@@ -141,7 +102,7 @@ void References::checkSeats() const {
                             fmt::format("no {}, the type of {}", quotedId(owner->type.text), owner->id.text),
                             "the type of the part that the seat is meant for, among others");
         for (std::size_t i = 0; i < seat.types.size(); ++i)
-            types_.need(seat.types[i].text, at(seat.pointer, "types", i), complaints_);
+            types_.need(seat.types[i].text, itemOf(seat.pointer, "types", i), complaints_);
         checkCarriers(seat);
     }
 }
@@ -153,12 +114,12 @@ void References::checkCarriers(const Seat& seat) const {
                         isHousing ? "none: the housing carries everything" : "at least 1 carrier");
     for (std::size_t i = 0; i < seat.carriers.size(); ++i) {
         const Carrier& carrier = seat.carriers[i];
-        const std::string pointer = at(seat.pointer, "carriers", i);
+        const std::string pointer = itemOf(seat.pointer, "carriers", i);
         parts_.need(carrier.part.text, pointer + "/part", complaints_);
         if (carrier.onceStep)
             steps_.need(carrier.onceStep->text, pointer + "/once_step", complaints_);
         for (std::size_t k = 0; k < carrier.onceSeated.size(); ++k)
-            parts_.need(carrier.onceSeated[k].text, at(pointer, "once_seated", k), complaints_);
+            parts_.need(carrier.onceSeated[k].text, itemOf(pointer, "once_seated", k), complaints_);
         const bool fromTheStart = !carrier.onceStep && carrier.onceSeated.empty();
         if (fromTheStart != (i == 0))
             complaints_.add(pointer, fromTheStart ? "no once_step and no once_seated" : "a condition",
@@ -169,12 +130,12 @@ void References::checkCarriers(const Seat& seat) const {
 
 void References::checkRules() const {
     for (const Rule& rule : frame_.rules) {
-        const auto need = [&](const Known& known, const std::string& id, std::string_view key) {
+        const auto need = [&](const KnownIds& known, const std::string& id, std::string_view key) {
             known.need(id, fmt::format("{}/{}", rule.pointer, key), complaints_);
         };
         const auto needAll = [&](const std::vector<PartId>& parts) {
             for (std::size_t i = 0; i < parts.size(); ++i)
-                parts_.need(parts[i].text, at(rule.pointer, "parts", i), complaints_);
+                parts_.need(parts[i].text, itemOf(rule.pointer, "parts", i), complaints_);
         };
         std::visit(Overloaded{
                        [&](const GapClockRule& r) { need(parts_, r.part.text, "part"); },
@@ -227,25 +188,25 @@ void References::checkTwin(const Rule& rule) const {
 void References::checkSteps() const {
     for (const Step& step : frame_.steps) {
         for (std::size_t i = 0; i < step.after.size(); ++i)
-            steps_.need(step.after[i].step.text, at(step.pointer, "after", i) + "/step", complaints_);
+            steps_.need(step.after[i].step.text, itemOf(step.pointer, "after", i) + "/step", complaints_);
         for (std::size_t i = 0; i < step.places.size(); ++i)
-            parts_.need(step.places[i].text, at(step.pointer, "places", i), complaints_);
+            parts_.need(step.places[i].text, itemOf(step.pointer, "places", i), complaints_);
         for (std::size_t i = 0; i < step.hides.size(); ++i)
-            seats_.need(step.hides[i].text, at(step.pointer, "hides", i), complaints_);
+            seats_.need(step.hides[i].text, itemOf(step.pointer, "hides", i), complaints_);
         for (std::size_t i = 0; i < step.standsFor.size(); ++i)
-            steps_.need(step.standsFor[i].text, at(step.pointer, "stands_for", i), complaints_);
+            steps_.need(step.standsFor[i].text, itemOf(step.pointer, "stands_for", i), complaints_);
     }
 }
 
 void References::checkNotes() const {
     const auto needParts = [&](const std::vector<PartId>& parts, const std::string& pointer) {
         for (std::size_t i = 0; i < parts.size(); ++i)
-            parts_.need(parts[i].text, at(pointer, "parts", i), complaints_);
+            parts_.need(parts[i].text, itemOf(pointer, "parts", i), complaints_);
     };
     for (const Caution& caution : frame_.cautions) {
         needParts(caution.parts, caution.pointer);
         for (std::size_t i = 0; i < caution.steps.size(); ++i)
-            steps_.need(caution.steps[i].text, at(caution.pointer, "steps", i), complaints_);
+            steps_.need(caution.steps[i].text, itemOf(caution.pointer, "steps", i), complaints_);
     }
     for (const Measurement& measurement : frame_.measurements) {
         needParts(measurement.parts, measurement.pointer);
@@ -257,7 +218,7 @@ void References::checkNotes() const {
         if (!fastener.plan || !fastener.plan->nutLine)
             continue;
         for (std::size_t i = 0; i < fastener.plan->nutLine->stack.size(); ++i)
-            parts_.need(fastener.plan->nutLine->stack[i].text, at(fastener.pointer, "nut_line/stack", i),
+            parts_.need(fastener.plan->nutLine->stack[i].text, itemOf(fastener.pointer, "nut_line/stack", i),
                         complaints_);
     }
     for (const SharedMaterial& shared : frame_.sharedMaterial) {
