@@ -29,7 +29,7 @@ constexpr std::array<ImWchar, 13> kGlyphs{0x0020, 0x017f, 0x2010, 0x2026, 0x2032
 /// Without the letters of other languages.
 constexpr std::array<ImWchar, 9> kReadingGlyphs{0x0020, 0x00ff, 0x2010, 0x2026, 0x2190,
                                                 0x2199, 0x2212, 0x2212, 0};
-constexpr std::array<ImWchar, 5> kLargeGlyphs{0x0020, 0x00ff, 0x2026, 0x2026, 0};
+constexpr std::array<ImWchar, 7> kLargeGlyphs{0x0020, 0x00ff, 0x2026, 0x2026, 0x2212, 0x2212, 0};
 
 Result<const char*> firstThere(const std::array<Typeface, 2>& choices) {
     for (const Typeface& choice : choices)

@@ -2,6 +2,7 @@
 
 #include "viewer/panels/card.h"
 #include "viewer/panels/cut_open.h"
+#include "viewer/panels/measure_work.h"
 #include "viewer/panels/show_me.h"
 #include "viewer/panels/step_card.h"
 
@@ -12,7 +13,7 @@ namespace gapwise {
 
 namespace {
 
-constexpr std::array<KeyHelp, 30> kKeys{{{"Page Down", "next: its card; done if complete"},
+constexpr std::array<KeyHelp, 31> kKeys{{{"Page Down", "next: its card; done if complete"},
                                          {"Page Up", "back: the card of the step before"},
                                          {"1 … 6", "the six looks, as their buttons stand"},
                                          {"[  ]", "pull apart: less, more"},
@@ -31,6 +32,7 @@ constexpr std::array<KeyHelp, 30> kKeys{{{"Page Down", "next: its card; done if 
                                          {"f", "flip the part in hand"},
                                          {"a", "about the part: how it must sit"},
                                          {"m", "the sheet of measurements"},
+                                         {"0 … 9  Enter", "a measurement: type it, take it"},
                                          {"y", "I looked: it is so; at the bench: done"},
                                          {"e", "show me the mistake"},
                                          {"Delete", "take the part in hand off"},
@@ -158,6 +160,24 @@ void toggle(Drafts& drafts, Drafts::Box box) {
     drafts.box = drafts.box == box ? Drafts::Box::None : box;
 }
 
+/// What is chosen is left first, then what is asked, then the card.
+std::optional<Wish> closeMeasure(MeasureDrafts& drafts) {
+    if (drafts.page != MeasureDrafts::Page::Read)
+        drafts.page = MeasureDrafts::Page::Read;
+    else if (drafts.doubt)
+        drafts.doubt.reset();
+    else if (!drafts.typed.empty())
+        drafts.typed.clear();
+    else
+        return OpenMeasurement{};
+    return std::nullopt;
+}
+
+/// Digits belong to the number on the card of a measurement.
+bool isTypedOnCard(const Job& job, ImWchar letter) {
+    return job.measurementInHand && letter < 0x80 && isMeasureKey(static_cast<char>(letter));
+}
+
 void boxKeys(ImWchar letter, Drafts& drafts) {
     switch (letter) {
     case 'l': toggle(drafts, Drafts::Box::Findings); break;
@@ -204,7 +224,7 @@ std::optional<Wish> namedKeys(const Job& job, Drafts& drafts) {
     if (job.fastenerInHand)
         return OpenFastener{};
     if (job.measurementInHand)
-        return OpenMeasurement{};
+        return closeMeasure(drafts.measure);
     return job.step ? std::optional<Wish>{OpenStep{}} : std::nullopt;
 }
 
@@ -281,7 +301,7 @@ std::optional<Wish> jobKeys(const Job& job, Drafts& drafts) {
         return std::nullopt;
     std::optional<Wish> wish = namedKeys(job, drafts);
     for (const ImWchar letter : io.InputQueueCharacters)
-        if (!wish && !io.KeyCtrl)
+        if (!wish && !io.KeyCtrl && !isTypedOnCard(job, letter))
             wish = letterKeys(job, letter, drafts);
     return wish ? wish : stepKeys(job, drafts);
 }

@@ -215,6 +215,8 @@ std::optional<Wish> showPanels(const Workplace& workplace, PanelFrame& frame) {
     const LayoutFor wanted = wantedLayout(workplace, frame);
     const Area window{0.0, 0.0, wanted.width, wanted.height};
     const Surface surface{.frame = frame, .bench = wanted.bench, .target = targetSize(wanted)};
+    frame.enterTaken = workplace.job && workplace.job->measurementInHand &&
+                       !frame.drafts.measure.typed.empty() && !frame.drafts.measure.doubt;
     frame.pointedAt.reset();
     frame.targets.clear();
     frame.picture = {};

@@ -3,6 +3,7 @@
 #include "viewer/panels/area.h"
 #include "viewer/panels/fonts.h"
 #include "viewer/panels/layout.h"
+#include "viewer/panels/measure_drafts.h"
 #include "viewer/panels/measuring_drafts.h"
 #include "viewer/panels/picture_overlay.h"
 #include "viewer/panels/portrait.h"
@@ -86,6 +87,7 @@ struct Drafts {
     StepDrafts stepCard{};
     TorqueDrafts torque{}; ///< The wrench, and what is typed on the card of a fastener.
     MeasuringDrafts measuring{};
+    MeasureDrafts measure{};  ///< What is typed and chosen on the card of a measurement.
     std::string slipFile{};   ///< Path of the slip to save, as it is being typed.
     double lineScroll = -1.0; ///< First mark on the line; below 0: follows the procedure.
     double trayScroll = 0.0;  ///< First part on the tray.
@@ -102,7 +104,8 @@ struct PanelFrame {
     std::string today{};      ///< `2026-11-30`; empty: not known.
     // Kept
     Drafts drafts{};
-    std::string scope{}; ///< Of the panel that is being drawn.
+    std::string scope{};     ///< Of the panel that is being drawn.
+    bool enterTaken = false; ///< Enter belongs to the number that is typed, not to what has the keyboard.
     // Given back
     Area picture{};                    ///< Where the 3D picture goes; empty on the opening screen.
     std::vector<Portrait> portraits{}; ///< Where pictures of one part alone go.

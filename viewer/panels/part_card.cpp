@@ -104,12 +104,6 @@ std::optional<Wish> placedColumns(const Job& job, const SeatId& seat, const Colu
 
 } // namespace
 
-Area drawCardFrame(const Area& area, const Surface& surface) {
-    fillArea(area, palette::kSheet, surface.px(8.0));
-    frameArea(area, palette::kAccent, surface.px(8.0), 1.5);
-    return area.inset(surface.px(12.0));
-}
-
 std::optional<Wish> partCard(const Job& job, const Area& area, const Surface& surface) {
     if (area.empty() || !job.inHand)
         return std::nullopt;

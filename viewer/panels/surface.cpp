@@ -183,7 +183,8 @@ Pressed pressable(const Surface& surface, const char* id, const Area& area) {
     pressed.hovered = ImGui::IsItemHovered();
     const bool enter = ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_Enter), false) ||
                        ImGui::IsKeyPressed(ImGui::GetKeyIndex(ImGuiKey_KeyPadEnter), false);
-    pressed.done = pressed.done || (enter && ImGui::IsItemFocused() && ImGui::GetIO().NavVisible);
+    pressed.done = pressed.done || (enter && !surface.frame.enterTaken && ImGui::IsItemFocused() &&
+                                    ImGui::GetIO().NavVisible);
     drawFocus(area);
     return pressed;
 }

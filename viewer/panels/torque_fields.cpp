@@ -6,10 +6,6 @@
 
 namespace gapwise {
 
-ImFont* wordFont(const Surface& surface) {
-    return surface.bench ? surface.fonts().large : surface.fonts().body;
-}
-
 bool typeField(const Surface& surface, const Area& area, const TorqueFieldLook& look, std::string& text) {
     const double label = surface.px(18.0);
     const bool wrong = !look.fault.empty();

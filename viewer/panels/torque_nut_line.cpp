@@ -72,7 +72,7 @@ std::optional<Wish> nutLinePage(const TorqueWork& work, const Area& area, const 
                                       .read = Degrees{*read.value},
                                       .stackNewMinusOldMm = stack.value.value_or(0.0),
                                       .by = whoWorks(work.job)},
-                          surface);
+                          surface.drafts());
     writeLines({press.right() + gap, press.y, left.right() - press.right() - gap, target},
                recordedWords(work), {surface.fonts().body, palette::kSoftInk});
     writeLines({left.x, press.bottom() + gap, left.width, left.bottom() - press.bottom() - gap},

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "models/procedure/tightening_card.h"
+#include "viewer/panels/card_frame.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/parts.h"
 
@@ -40,9 +41,6 @@ std::optional<TorqueWork> torqueWorkOf(const Job& job, const FastenerId& fastene
 std::optional<Wish> tick(const TorqueWork& work, int screw, const Surface& surface,
                          bool withoutAngle = false);
 
-/// An act that needs to know who does it: at the bench, who works is asked first.
-std::optional<Wish> byWhoWorks(const Job& job, Event event, const Surface& surface);
-
 /// The wrench as it is typed: errors name `length`, `adapter`, `angle`, `wrench-min`, `wrench-max`.
 struct TypedWrench {
     Adapter adapter{};
@@ -78,9 +76,6 @@ double drawFacts(const Area& area, const std::vector<FactLine>& lines, const Sur
 
 /// A turning arrow round a centre.
 void drawTurn(const Round& round, Sense sense, const Stroke& stroke);
-
-/// The font for what is read at the bench.
-ImFont* wordFont(const Surface& surface);
 
 std::optional<Wish> tightenPage(const TorqueWork& work, const Area& area, const Surface& surface);
 std::optional<Wish> wrenchPage(const TorqueWork& work, const Area& area, const Surface& surface);

@@ -156,7 +156,7 @@ std::optional<Wish> dragRow(const TorqueWork& work, Area& area, double height, c
                                .answer = torqueWords(torqueNm),
                                .amount = torqueNm,
                                .by = whoWorks(work.job)},
-                      surface);
+                      surface.drafts());
 }
 
 /// The angle from snug to final.

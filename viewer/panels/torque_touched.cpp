@@ -58,7 +58,7 @@ std::optional<Wish> touchedPage(const TorqueWork& work, const Area& area, const 
         if (!button(surface, columnOf(buttons, 4, i + 1, surface.px(8.0)), "Yes, " + reason,
                     {.enabled = enabled}))
             continue;
-        wish = byWhoWorks(work.job, Loosened{work.fastener.id, reason, whoWorks(work.job)}, surface);
+        wish = byWhoWorks(work.job, Loosened{work.fastener.id, reason, whoWorks(work.job)}, surface.drafts());
         if (wish)
             surface.drafts().torque.page = TorqueDrafts::Page::Tighten;
     }

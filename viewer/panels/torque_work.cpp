@@ -77,14 +77,6 @@ std::optional<TorqueWork> torqueWorkOf(const Job& job, const FastenerId& id, con
     return work;
 }
 
-std::optional<Wish> byWhoWorks(const Job& job, Event event, const Surface& surface) {
-    if (job.use == Use::Bench && !job.state.person) {
-        surface.drafts().box = Drafts::Box::Who;
-        return std::nullopt;
-    }
-    return Act{std::move(event)};
-}
-
 std::optional<Wish> tick(const TorqueWork& work, int screw, const Surface& surface, bool withoutAngle) {
     TorqueDrafts& drafts = surface.drafts().torque;
     Result<Tightened> ticked = tickOf(work.fastener, work.job.state, work.group, screw);
@@ -104,7 +96,7 @@ std::optional<Wish> tick(const TorqueWork& work, int screw, const Surface& surfa
     tightened.by = whoWorks(work.job);
     tightened.wrench = trimmedWords(drafts.number);
     drafts.said.clear();
-    return byWhoWorks(work.job, tightened, surface);
+    return byWhoWorks(work.job, tightened, surface.drafts());
 }
 
 TypedWrench typedWrench(const TorqueDrafts& drafts) {
