@@ -10,7 +10,7 @@ namespace gapwise {
 namespace {
 
 Scale scaleFor(const EnlargedGap& gap, const Area& field) {
-    double least = std::min(0.0, gap.predicted - gap.spread);
+    double least = 0.0;
     double most = std::max(0.0, gap.predicted + gap.spread);
     for (const std::optional<double>& value : {gap.window.least, gap.window.most, gap.measured})
         if (value) {
@@ -22,7 +22,7 @@ Scale scaleFor(const EnlargedGap& gap, const Area& field) {
     if (gap.predicted > 2.0 * wide)
         least = std::min(gap.predicted, gap.window.least.value_or(gap.predicted)) - wide;
     const double room = std::max((most - least) * 0.22, 0.005);
-    return {least - room * 0.7, most + room, field.x, field.right()};
+    return {std::max(least, 0.0), most + room, field.x, field.right()};
 }
 
 void drawFace(const Area& box, std::string_view name, bool falling, const Surface& surface) {
@@ -60,13 +60,18 @@ void drawEnlargedGap(const EnlargedGap& gap, const Area& area, const Surface& su
     const Area field{area.x, area.y + 1.3 * line, area.width, area.height - 3.7 * line};
     if (field.height < line)
         return;
-    const Scale scale = scaleFor(gap, field);
+    const double face = surface.px(66.0);
+    const Scale scale = scaleFor(gap, {field.x + face, field.y, field.width - face, field.height});
     frameArea(field, palette::kInk);
-    const double left = scale.held(0.0);
-    const double right = scale.at(gap.predicted);
+    const double left = field.x + face;
+    const double right = scale.held(gap.predicted);
     drawFace({field.x, field.y, left - field.x, field.height}, gap.fromName, false, surface);
     drawFace({right, field.y, field.right() - right, field.height}, gap.toName, true, surface);
     drawLine(point(left, field.y), point(left, field.bottom()), {palette::kInk, 2.0});
+    if (scale.least > 0.0) // Broken off: the face lies much farther away.
+        for (const double x : {left + surface.px(10.0), left + surface.px(16.0)})
+            drawLine(point(x + surface.px(4.0), field.y), point(x - surface.px(4.0), field.bottom()),
+                     {palette::kSteel, 1.5});
     const double from = scale.held(gap.predicted - gap.spread);
     const double to = scale.held(gap.predicted + gap.spread);
     fillArea({from, field.y, std::max(to - from, 2.0), surface.px(7.0)}, palette::kAccent);

@@ -12,7 +12,8 @@ namespace gapwise {
 namespace {
 
 constexpr std::array<const char*, 4> kPlaces{"12", "3", "6", "9"};
-constexpr double kDrawnGap = 0.26; ///< Of the casing's radius.
+constexpr double kDrawnGap = 0.32; ///< Of the casing's radius.
+constexpr double kOffsets = 3.0;   ///< By how much more than the gaps an offset is enlarged.
 
 struct Plan {
     Area picture{};
@@ -67,11 +68,12 @@ void drawCasing(const Plan& plan, const Surface& surface) {
 ImVec2 wheelMiddle(const FourPointSketch& sketch, const Plan& plan) {
     if (!sketch.result)
         return point(plan.casing.x, plan.casing.y);
-    const double off = std::hypot(sketch.result->right, sketch.result->up) * plan.perMm;
+    const double perMm = plan.perMm * kOffsets;
+    const double off = std::hypot(sketch.result->right, sketch.result->up) * perMm;
     const double most = plan.casing.radius * kDrawnGap * 0.95;
     const double held = off > most ? most / off : 1.0;
-    return point(plan.casing.x + sketch.result->right * plan.perMm * held,
-                 plan.casing.y - sketch.result->up * plan.perMm * held);
+    return point(plan.casing.x + sketch.result->right * perMm * held,
+                 plan.casing.y - sketch.result->up * perMm * held);
 }
 
 void drawWheel(ImVec2 middle, double radius, const Surface& surface) {
@@ -95,7 +97,7 @@ void drawOffset(const FourPointSketch& sketch, const Plan& plan, ImVec2 middle, 
     if (!sketch.result)
         return;
     const double most = plan.casing.radius * kDrawnGap * 0.95;
-    const double sag = plan.casing.y + std::min(sketch.result->sag * plan.perMm, most);
+    const double sag = plan.casing.y + std::min(sketch.result->sag * plan.perMm * kOffsets, most);
     const double half = surface.px(12.0);
     drawLine(point(plan.casing.x - half, sag), point(plan.casing.x + half, sag), {palette::kAccent, 2.5});
     writeLine(

@@ -35,8 +35,9 @@ void drawBars(const ChainTrials& trials, const Window& window, const Scale& scal
         const double height = bar.share / tallest * field.height * 0.94;
         const Area box{left, field.bottom() - height, std::max(right - left - 1.0, 1.0), height};
         const bool inside = window.holds(bar.leastMm + width / 2.0);
-        fillArea(box, inside ? palette::kAccent : palette::kBrokenLight);
-        if (inside)
+        const bool narrow = box.width < 5.0;
+        fillArea(box, inside ? palette::kAccent : (narrow ? palette::kBroken : palette::kBrokenLight));
+        if (inside || narrow)
             continue;
         drawHatching(box, {palette::kBroken, 4.0, false});
         frameArea(box, palette::kBroken);
@@ -52,6 +53,8 @@ std::string percentWords(double share) {
 std::string outsideWords(const ChainTrials& trials, const Window& window) {
     if (window.empty())
         return "no window";
+    if (trials.below + trials.above <= 0.0)
+        return "none outside the window";
     std::string words = "outside the window " + percentWords(trials.below + trials.above);
     if (trials.below > 0.0 && trials.above > 0.0)
         words += fmt::format(" (below {}, above {})", percentWords(trials.below), percentWords(trials.above));
@@ -94,8 +97,10 @@ void drawHistogram(const ChainTrials& trials, const Window& window, const Area& 
         {area.x, y + surface.px(2.0), area.width, line}, 0.0);
     const bool some = trials.below + trials.above > 0.0 && !window.empty();
     writeLine({area.x, y + surface.px(2.0) + line, area.width, line},
-              fmt::format("{} · {} trials", outsideWords(trials, window), trials.trials),
-              {surface.fonts().small, some ? palette::kBroken : palette::kHolds, Align::Middle});
+              fmt::format("{} · {} thousand trials", outsideWords(trials, window), trials.trials / 1000),
+              {surface.fonts().small,
+               some ? palette::kBroken : (window.empty() ? palette::kSoftInk : palette::kHolds),
+               Align::Middle});
 }
 
 } // namespace gapwise

@@ -40,8 +40,8 @@ Plan planOf(const LeverSketch& sketch, const Area& area, const Surface& surface)
     const double top = area.y + surface.px(38.0);
     plan.axis = (top + plan.dims.y) / 2.0;
     const double half = std::max((plan.dims.y - top) / 2.0, surface.px(14.0));
-    plan.shaft = std::min(half * 0.22, surface.px(10.0));
-    plan.play = std::min(half * 0.16, surface.px(9.0));
+    plan.shaft = std::min(half * 0.20, surface.px(12.0));
+    plan.play = std::min(half * 0.16, surface.px(13.0));
     return plan;
 }
 
@@ -119,8 +119,7 @@ void drawDimensions(const LeverSketch& sketch, const Plan& plan, const Surface& 
         labels.push_back({(from + to) / 2.0, words, {surface.fonts().small, palette::kSoftInk}});
     };
     between(plan.turbineEnd, plan.turbineBearing, numberWords(sketch.turbineMm, 0) + " mm");
-    between(plan.turbineBearing, plan.compressorBearing,
-            numberWords(sketch.spanMm, 0) + " mm between bearings");
+    between(plan.turbineBearing, plan.compressorBearing, numberWords(sketch.spanMm, 0) + " mm");
     between(plan.compressorBearing, plan.nose, numberWords(sketch.noseMm, 0) + " mm");
     writeRow(labels, {plan.dims.x, y + surface.px(2.0), plan.dims.width, lineHeightOf(surface.fonts().small)},
              surface.px(6.0));
@@ -150,7 +149,7 @@ void drawPlay(const PlayBar& play, double least, double most, const Area& area, 
         const double from = scale.held(play.band->least.value_or(least));
         const double to = scale.held(play.band->most.value_or(most));
         fillArea({from, row.y, std::max(to - from, 3.0), row.height}, palette::kAccent);
-        words += windowWords(*play.band, 2) + " mm";
+        words += windowWords(*play.band, 2);
     } else {
         words += "no readings";
     }
@@ -184,11 +183,10 @@ void drawPlays(const LeverSketch& sketch, const Plan& plan, const Surface& surfa
         most = std::max(most, value.value_or(0.0));
     const Area left = columnOf(plan.plays, 2, 0, surface.px(24.0));
     const Area right = columnOf(plan.plays, 2, 1, surface.px(24.0));
-    drawPlay({"play at the turbine bearing", sketch.turbineBand, sketch.turbineParts, sketch.playMost}, 0.0,
-             most * 1.2, left, surface);
-    drawPlay(
-        {"play at the compressor bearing", sketch.compressorBand, sketch.compressorParts, sketch.playMost},
-        0.0, most * 1.2, right, surface);
+    drawPlay({"turbine bearing", sketch.turbineBand, sketch.turbineParts, sketch.playMost}, 0.0, most * 1.2,
+             left, surface);
+    drawPlay({"compressor bearing", sketch.compressorBand, sketch.compressorParts, sketch.playMost}, 0.0,
+             most * 1.2, right, surface);
 }
 
 } // namespace

@@ -64,8 +64,8 @@ std::string explainsWords(const Cause& cause) {
 
 /// Number, name and length; a bar of its likelihood; why. Returns the height used.
 double drawCause(const Cause& cause, std::size_t rank, const Area& area, const Surface& surface) {
-    ImFont* font = surface.fonts().body;
-    const double line = lineHeightOf(surface.fonts().strong);
+    ImFont* font = wordFont(surface);
+    const double line = lineHeightOf(surface.fonts().strong) + surface.px(2.0);
     const double percent = surface.px(64.0);
     double y = area.y;
     writeLine({area.x, y, area.width - percent, line},
@@ -129,7 +129,7 @@ std::optional<Wish> drawSettling(const Job& job, const Area& area, const Surface
     double y = area.y + line + surface.px(4.0);
     for (const Settling& settling : settles) {
         const Frame::FoundQuantity found = job.frame.quantity(settling.quantity);
-        const double words = heightOf(area.width - surface.px(20.0), settling.words, surface.fonts().body);
+        const double words = heightOf(area.width - surface.px(20.0), settling.words, wordFont(surface));
         const double height = std::max(rowHeight(surface), words + line + surface.px(14.0));
         if (!found.measurement || y + height > area.bottom())
             continue;
@@ -142,7 +142,7 @@ std::optional<Wish> drawSettling(const Job& job, const Area& area, const Surface
             fmt::format("Read {} →", settling.quantity.text), {surface.fonts().strong, palette::kAccent});
         writeLines({place.x + surface.px(10.0), place.y + surface.px(6.0) + line,
                     place.width - surface.px(20.0), words + 1.0},
-                   settling.words, {surface.fonts().body});
+                   settling.words, {wordFont(surface)});
         if (pressed.done)
             wish = OpenMeasurement{found.measurement->id};
         y += height + surface.px(8.0);

@@ -1,5 +1,5 @@
-#include "viewer/panels/draw.h"
 #include "viewer/panels/measuring_pages.h"
+#include "viewer/panels/plot_parts.h"
 #include "viewer/panels/torque_parts.h"
 
 #include <fmt/format.h>
@@ -211,6 +211,50 @@ void drawGrades(const Selection& selection, const Area& area, const Surface& sur
                   {surface.fonts().small, palette::kSoftInk});
 }
 
+/// The clearance that each grade would give, on one scale with the window.
+void drawGradeLine(const Selection& selection, const Prediction& prediction, const Area& area,
+                   const Surface& surface) {
+    const double line = lineHeightOf(surface.fonts().small);
+    const auto count = static_cast<double>(selection.grades.size());
+    if (selection.grades.empty() || selection.grades.front().gaps.empty() ||
+        area.height < (count + 2.5) * line)
+        return;
+    const Window& window = selection.grades.front().gaps.front().window;
+    LimitBar range{.fresh = window, .decimals = 3};
+    range.predicted = Window{selection.grades.front().gaps.front().thenMm - prediction.rssMm,
+                             selection.grades.back().gaps.front().thenMm + prediction.rssMm};
+    const double names = surface.px(112.0);
+    const Area field{area.x + names, area.y + line * 1.2, area.width - names - surface.px(80.0),
+                     area.height - 2.4 * line};
+    const Scale scale = scaleOf(range, field.x, field.right());
+    drawZones(zonesOf(window, {}, scale), scale, field);
+    std::vector<RowLabel> labels;
+    for (const std::optional<double>& edge : {window.least, window.most})
+        if (edge)
+            labels.push_back({scale.at(*edge), numberWords(*edge, 3), {surface.fonts().small}});
+    labels.push_back({scale.held(selection.targetMm), "middle", {surface.fonts().small, palette::kHolds}});
+    writeRow(labels, {field.x, field.bottom(), field.width, line * 1.2}, surface.px(6.0));
+    drawDashedLine(point(scale.held(selection.targetMm), field.y),
+                   point(scale.held(selection.targetMm), field.bottom()), {palette::kHolds, 1.5}, 4.0);
+    writeLine({field.x, area.y, field.width, line * 1.2},
+              fmt::format("{} with each grade, ± {}", selection.selector->sets.text,
+                          numberWords(prediction.rssMm, 3)),
+              {surface.fonts().small, palette::kSoftInk, Align::Middle});
+    const double pitch = field.height / count;
+    for (std::size_t i = 0; i < selection.grades.size(); ++i) {
+        const GradeOption& grade = selection.grades[i];
+        const GapThen& gap = grade.gaps.front();
+        const double y = field.y + pitch * (static_cast<double>(i) + 0.5);
+        const double at = scale.held(gap.thenMm);
+        const ImU32 colour = gap.within ? palette::kHolds : palette::kBroken;
+        writeLine({area.x + 6.0, y - line / 2.0, names - 12.0, line}, numberWords(grade.gradeMm, 3),
+                  {selection.proposed == i ? surface.fonts().strong : surface.fonts().small});
+        drawLine(point(scale.held(gap.thenMm - prediction.rssMm), y),
+                 point(scale.held(gap.thenMm + prediction.rssMm), y), {colour, surface.px(2.0)});
+        drawSign(gap.within ? DialSign::Holds : DialSign::Broken, point(at, y), surface.px(7.0));
+    }
+}
+
 } // namespace
 
 std::optional<Wish> choosePage(const Job& job, const Area& area, const Surface& surface) {
@@ -233,7 +277,16 @@ std::optional<Wish> choosePage(const Job& job, const Area& area, const Surface& 
     const double answer = 2.0 * lineHeightOf(surface.fonts().body) + lineHeightOf(surface.fonts().bench);
     drawAnswer(*selection, prediction, {right.x, right.y, right.width, answer}, surface);
     const double below = answer + surface.px(14.0);
-    drawGrades(*selection, {right.x, right.y + below, right.width, right.height - below}, surface);
+    const auto grades = static_cast<double>(selection->grades.size());
+    const double table =
+        2.0 * lineHeightOf(surface.fonts().small) + surface.px(8.0) + grades * surface.px(54.0);
+    const double rest = std::min(right.height - below, table);
+    drawGrades(*selection, {right.x, right.y + below, right.width, rest}, surface);
+    const double under = right.y + below + rest + surface.px(10.0);
+    if (prediction)
+        drawGradeLine(*selection, *prediction,
+                      {right.x, under, right.width, std::min(right.bottom() - under, surface.px(220.0))},
+                      surface);
     return wish;
 }
 

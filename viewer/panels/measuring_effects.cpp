@@ -14,6 +14,7 @@ namespace {
 
 constexpr double kStepMm = 0.01;
 constexpr int kMostSteps = 50;
+constexpr double kLikely = 0.05; ///< Below this a row is not marked.
 
 std::string_view wordOf(ChangeKind kind) {
     switch (kind) {
@@ -59,7 +60,7 @@ void drawEffect(double effect, double length, const Area& cell, const Surface& s
         return;
     }
     const bool up = value > 0.0;
-    const ImU32 colour = up ? palette::kAccent : palette::kBroken;
+    const ImU32 colour = up ? palette::kAccent : palette::kNoticeInk;
     const double height = std::min(surface.px(20.0), cell.height * 0.6);
     const double x = cell.x + std::min(surface.px(14.0), cell.width * 0.18);
     const ImVec2 low = point(x, cell.middleY() + height / 2.0);
@@ -85,7 +86,7 @@ struct Table {
 
 Table tableIn(const Job& job, const Area& area, const Surface& surface) {
     Table table;
-    table.names = std::min(surface.px(350.0), area.width * 0.28);
+    table.names = std::min(surface.px(318.0), area.width * 0.25);
     table.columns = columnsOf(job, area.width - table.names, surface.px(82.0));
     const double head = lineHeightOf(surface.fonts().strong) + surface.px(4.0);
     const double rows = static_cast<double>(job.stack.effects.rows.size()) + 1.2;
@@ -109,7 +110,7 @@ void writeHead(const Job& job, const Table& table, const Surface& surface) {
 void drawRow(const Job& job, const EffectRow& row, double y, const Table& table, const Surface& surface) {
     const Area whole{table.head.x, y, table.head.width, table.row};
     const Cause* cause = causeOf(job, *row.change);
-    const bool fits = cause && job.measured.diagnosis.anythingMoved;
+    const bool fits = cause && job.measured.diagnosis.anythingMoved && cause->likelihood >= kLikely;
     if (fits)
         fillArea(whole, palette::kNotice);
     drawLine(point(whole.x, whole.bottom()), point(whole.right(), whole.bottom()), {palette::kHairline, 1.0});

@@ -140,9 +140,15 @@ std::string missingWords(const PartVerdict& part, const MeasuringDrafts& drafts)
     return {};
 }
 
+void label(Rows& rows, std::string_view words, const Surface& surface) {
+    const double height = lineHeightOf(surface.fonts().small) - surface.px(4.0);
+    writeLine(rows.next(height), words, {surface.fonts().small, palette::kSoftInk});
+}
+
 void choiceRows(Rows& rows, const Surface& surface) {
     MeasuringDrafts& drafts = surface.drafts().measuring;
     const double gap = surface.px(6.0);
+    label(rows, "how it was found", surface);
     const Area first = rows.next();
     const Area second = rows.next();
     for (int i = 0; i < 6; ++i) {
@@ -151,6 +157,7 @@ void choiceRows(Rows& rows, const Surface& surface) {
                    {.chosen = drafts.condition == choice.value}))
             drafts.condition = choice.value;
     }
+    label(rows, "what becomes of it", surface);
     const Area fates = rows.next();
     for (int i = 0; i < 3; ++i) {
         const auto& choice = kFates.at(static_cast<std::size_t>(i));
@@ -158,6 +165,7 @@ void choiceRows(Rows& rows, const Surface& surface) {
                    {.chosen = drafts.fate == choice.value}))
             drafts.fate = choice.value;
     }
+    label(rows, "suspected cause, where there is one", surface);
     const Area upper = rows.next();
     const Area lower = rows.next();
     for (int i = 0; i < 8; ++i) {
@@ -166,6 +174,20 @@ void choiceRows(Rows& rows, const Surface& surface) {
                    {.chosen = drafts.cause == cause, .font = surface.fonts().small}))
             drafts.cause = drafts.cause == cause ? "" : cause;
     }
+}
+
+/// The verdict with the numbers that it stands on.
+std::string wordsOf(const Job& job, const PartVerdict& part) {
+    std::string words = part.words;
+    for (const QuantityId& quantity : part.because) {
+        const QuantityResult* result = job.measured.of(quantity);
+        if (!result || !result->after)
+            continue;
+        const int decimals = decimalsOf(result->quantity->unit);
+        words += fmt::format(" · {} {} ± {}", quantity.text, numberWords(result->after->judged, decimals),
+                             numberWords(result->after->expanded, decimals));
+    }
+    return words;
 }
 
 std::optional<Wish> drawDeciding(const Job& job, const PartVerdict& part, const Area& area,
@@ -177,9 +199,9 @@ std::optional<Wish> drawDeciding(const Job& job, const PartVerdict& part, const 
     writeLine({area.x, area.y, area.width, line},
               fmt::format("{}  {}", part.part.text, known ? known->name : std::string{}),
               {surface.fonts().title});
-    const double words = 2.0 * lineHeightOf(surface.fonts().body);
-    writeLines({area.x, area.y + line, area.width, words + 1.0}, part.words, {surface.fonts().body});
-    const double gap = surface.px(6.0);
+    const double words = 2.0 * lineHeightOf(surface.fonts().small);
+    writeLines({area.x, area.y + line, area.width, words + 1.0}, wordsOf(job, part), {surface.fonts().small});
+    const double gap = surface.px(5.0);
     const double height = std::min(surface.bench ? surface.target : surface.px(42.0),
                                    std::max(surface.target, surface.px(36.0)));
     Rows rows{

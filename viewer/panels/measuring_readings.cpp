@@ -62,12 +62,12 @@ struct Columns {
 Columns columnsIn(double width, const Surface& surface) {
     const double gap = surface.px(10.0);
     const double whole = width - 5.0 * gap;
-    return {.name = whole * 0.27 + gap,
-            .received = whole * 0.09 + gap,
-            .predicted = whole * 0.155 + gap,
-            .now = whole * 0.155 + gap,
-            .bar = whole * 0.16 + gap,
-            .standing = whole * 0.17};
+    return {.name = whole * 0.365 + gap,
+            .received = whole * 0.08 + gap,
+            .predicted = whole * 0.14 + gap,
+            .now = whole * 0.145 + gap,
+            .bar = whole * 0.12 + gap,
+            .standing = whole * 0.15};
 }
 
 /// Goes along a row of cells.
@@ -143,45 +143,74 @@ std::string nowWords(const QuantityResult& result, int decimals) {
                        numberWords(result.after->expanded, decimals));
 }
 
-std::string nameWords(const QuantityResult& result) {
+std::string numberHead(const QuantityResult& result) {
     const Quantity& quantity = *result.quantity;
-    const std::string unit =
-        quantity.unit == Unit::Millimetres ? "" : fmt::format(", {}", symbolOf(quantity.unit));
-    return fmt::format("{}  {}{}", quantity.id.text, quantity.name, unit);
+    return quantity.unit == Unit::Millimetres
+               ? quantity.id.text
+               : fmt::format("{}, {}", quantity.id.text, symbolOf(quantity.unit));
 }
 
+/// The name in one line, or small in two.
+void writeName(const QuantityResult& result, const Area& area, const Surface& surface) {
+    const std::string& name = result.quantity->name;
+    ImFont* strong = surface.fonts().strong;
+    if (static_cast<double>(sizeOf(strong, name).x) <= area.width) {
+        writeLine(area, name, {strong});
+        return;
+    }
+    ImFont* font = surface.fonts().small;
+    const double height = std::min(heightOf(area.width, name, font), 2.0 * lineHeightOf(font));
+    writeLines({area.x, area.middleY() - height / 2.0, area.width, height + 1.0}, name, {font});
+}
+
+void writeNumbers(const QuantityResult& result, Cells& cells, const Columns& columns,
+                  const Surface& surface) {
+    const int decimals = decimalsOf(result.quantity->unit);
+    ImFont* font = surface.fonts().body;
+    writeLine(cells.next(columns.received), receivedWords(result, decimals),
+              {font, palette::kInk, Align::Right});
+    writeLine(cells.next(columns.predicted), predictedWords(result, decimals),
+              {font, palette::kAccent, Align::Right});
+    writeLine(cells.next(columns.now), nowWords(result, decimals),
+              {surface.fonts().strong, palette::kInk, Align::Right});
+}
+
+void writeStanding(const QuantityResult& result, const Area& cell, const Surface& surface) {
+    const StandingLook look = lookOf(result.standing);
+    drawStandingSign(result.standing, point(cell.x + surface.px(9.0), cell.middleY()), surface.px(8.0));
+    const std::string words = std::string{look.word} + (result.close ? ", close" : "");
+    const Area told{cell.x + surface.px(22.0), cell.y, cell.width - surface.px(22.0), cell.height};
+    const double height = std::min(heightOf(told.width, words, surface.fonts().small), told.height);
+    writeLines({told.x, told.middleY() - height / 2.0, told.width, height + 1.0}, words,
+               {surface.fonts().small, look.colour});
+}
+
+/// Numbers above; below them, as wide as they, what is to be said of them.
 std::optional<Wish> drawRow(const QuantityResult& result, const Area& row, const Surface& surface) {
     const Pressed pressed = pressable(surface, result.quantity->id.text.c_str(), row);
     if (pressed.hovered || pressed.held)
         fillArea(row, palette::kShade, surface.px(4.0));
     fillArea({row.x, row.bottom(), row.width, 1.0}, palette::kHairline);
-    const int decimals = decimalsOf(result.quantity->unit);
     const double gap = surface.px(10.0);
     const Columns columns = columnsIn(row.width, surface);
-    Cells cells{row.inset(0.0), gap};
+    const double below = lineHeightOf(surface.fonts().small);
+    const Area upper{row.x, row.y, row.width, row.height - below - 2.0};
+    Cells cells{upper, gap};
+    const double id = surface.px(60.0);
     const Area name = cells.next(columns.name);
-    const double half = row.height * 0.54;
-    writeLine({name.x, name.y, name.width, half}, nameWords(result), {surface.fonts().strong});
+    const bool narrow = static_cast<double>(sizeOf(surface.fonts().strong, numberHead(result)).x) > id - 6.0;
+    writeLine({name.x, name.y, id - 4.0, name.height}, numberHead(result),
+              {narrow ? surface.fonts().small : surface.fonts().strong, palette::kAccent});
+    writeName(result, {name.x + id, name.y, name.width - id, name.height}, surface);
+    writeNumbers(result, cells, columns, surface);
+    Cells whole{row, gap};
+    const double words = columns.name + columns.received + columns.predicted + columns.now;
     const SecondLine second = secondLineOf(result);
-    writeLine({name.x, name.y + half, name.width, row.height - half - 2.0}, second.words,
+    const Area told = whole.next(words);
+    writeLine({told.x, upper.bottom() - 1.0, told.width, below}, second.words,
               {surface.fonts().small, second.colour});
-    const Type number{surface.fonts().body, palette::kInk, Align::Right};
-    writeLine(cells.next(columns.received), receivedWords(result, decimals), number);
-    writeLine(cells.next(columns.predicted), predictedWords(result, decimals),
-              {number.font, palette::kAccent, Align::Right});
-    writeLine(cells.next(columns.now), nowWords(result, decimals),
-              {surface.fonts().strong, palette::kInk, Align::Right});
-    drawSmallBar(limitBarOf(result), cells.next(columns.bar), surface);
-    const Area standing = cells.next(columns.standing);
-    const StandingLook look = lookOf(result.standing);
-    drawStandingSign(result.standing, point(standing.x + surface.px(9.0), standing.middleY()),
-                     surface.px(8.0));
-    const std::string words = std::string{look.word} + (result.close ? ", close" : "");
-    const Area told{standing.x + surface.px(22.0), standing.y, standing.width - surface.px(22.0),
-                    standing.height};
-    const double height = std::min(heightOf(told.width, words, surface.fonts().small), told.height);
-    writeLines({told.x, told.middleY() - height / 2.0, told.width, height + 1.0}, words,
-               {surface.fonts().small, look.colour});
+    drawSmallBar(limitBarOf(result), whole.next(columns.bar), surface);
+    writeStanding(result, whole.next(columns.standing), surface);
     return pressed.done ? std::optional<Wish>{OpenMeasurement{result.measurement->id}} : std::nullopt;
 }
 
@@ -206,7 +235,6 @@ std::optional<LeverSketch> leverOf(const Job& job) {
     if (report.play) {
         sketch.compressorBand = report.play->compressorBand;
         sketch.turbineBand = report.play->turbineBand;
-        sketch.words = report.play->words;
     }
     return sketch;
 }
@@ -242,10 +270,12 @@ std::optional<Wish> drawBeside(const Job& job, const Area& area, const Surface& 
         const double line = lineHeightOf(surface.fonts().strong);
         writeLine({rest.x, rest.y, rest.width, line}, "Radial: which bearing it is",
                   {surface.fonts().strong});
-        const double most = surface.px(400.0);
-        drawLever(*sketch,
-                  {rest.x, rest.y + line + 4.0, rest.width, std::min(rest.height - line - 4.0, most)},
-                  surface);
+        const double height = std::min(rest.height - line - 4.0, surface.px(320.0));
+        drawLever(*sketch, {rest.x, rest.y + line + 4.0, rest.width, height}, surface);
+        const double y = rest.y + line + height + surface.px(14.0);
+        if (job.measured.play)
+            writeLines({rest.x, y, rest.width, rest.bottom() - y}, job.measured.play->words,
+                       {surface.fonts().body});
     }
     return wish;
 }
@@ -256,6 +286,7 @@ std::optional<Wish> readingsPage(const Job& job, const Area& area, const Surface
     MeasuringDrafts& drafts = surface.drafts().measuring;
     const double gap = surface.px(6.0);
     const double row = rowHeight(surface);
+    const double line = std::max(row, surface.px(52.0));
     const double wide = surface.px(150.0);
     for (std::size_t i = 0; i < kChoices.size(); ++i)
         if (button(surface, {area.x + static_cast<double>(i) * (wide + gap), area.y, wide, row},
@@ -270,12 +301,12 @@ std::optional<Wish> readingsPage(const Job& job, const Area& area, const Surface
     const Area table{area.x, area.y + row + gap, area.width - side - (beside ? surface.px(18.0) : 0.0),
                      area.height - row - gap};
     const std::vector<const QuantityResult*> rows = rowsOf(job.measured, drafts.show);
-    const auto fit = static_cast<std::size_t>(std::max(1.0, (table.height - head) / row));
+    const auto fit = static_cast<std::size_t>(std::max(1.0, (table.height - head) / line));
     const std::size_t pages = (rows.size() + fit - 1) / fit;
     leafButton(drafts.readingsPage, pages, {table.right() - wide, area.y, wide, row}, surface);
     writeHead({table.x, table.y, table.width, head}, surface);
     for (std::size_t i = 0; i < fit && drafts.readingsPage * fit + i < rows.size(); ++i) {
-        const Area place{table.x, table.y + head + static_cast<double>(i) * row, table.width, row - 2.0};
+        const Area place{table.x, table.y + head + static_cast<double>(i) * line, table.width, line - 2.0};
         if (auto asked = drawRow(*rows[drafts.readingsPage * fit + i], place, surface))
             wish = std::move(asked);
     }

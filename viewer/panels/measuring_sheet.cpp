@@ -128,7 +128,9 @@ std::string linksWords(const Prediction& prediction) {
     const auto measured = std::ranges::count_if(prediction.links, &LinkShare::measured);
     const auto all = static_cast<std::ptrdiff_t>(prediction.links.size());
     if (measured == all)
-        return fmt::format("from {} measured values", all);
+        return fmt::format("from {} measured value{}", all, all == 1 ? "" : "s");
+    if (measured == 0)
+        return fmt::format("from {} drawing size{}", all, all == 1 ? "" : "s");
     return fmt::format("from {} measured value{} and {} drawing size{}", measured, measured == 1 ? "" : "s",
                        all - measured, all - measured == 1 ? "" : "s");
 }

@@ -23,7 +23,13 @@ std::optional<Wish> chainRow(const Job& job, const Chain& shown, const Area& row
     std::optional<Wish> wish;
     for (std::size_t i = page.first; i < page.first + page.count && i < job.frame.chains.size(); ++i) {
         const Chain& chain = job.frame.chains[i];
-        if (button(surface, page.place(i, surface.px(4.0)), chain.id.text, {.chosen = chain.id == shown.id}))
+        const Area place = page.place(i, surface.px(4.0));
+        const bool fits =
+            static_cast<double>(sizeOf(surface.fonts().body, chain.id.text).x) + surface.px(16.0) <
+            place.width;
+        if (button(surface, place, chain.id.text,
+                   {.chosen = chain.id == shown.id,
+                    .font = fits ? surface.fonts().body : surface.fonts().small}))
             wish = ReadMeasures{MeasuresPage{MeasuresPage::Kind::Stack, chain.id}};
     }
     return wish;

@@ -9,8 +9,8 @@ namespace gapwise {
 namespace {
 
 constexpr double kSameFaceMm = 1e-3;
-constexpr double kLongestMm = 12.0; ///< Beyond this a length is drawn no longer.
-constexpr double kFocus = 2.2;      ///< How much more room the faces of the chain get.
+constexpr double kLongestMm = 9.0; ///< Beyond this a length is drawn no longer.
+constexpr double kFocus = 3.0;     ///< How much more room the faces of the chain get.
 
 /// Rising, each face once: what lies within a thousandth is one face.
 std::vector<double> distinct(std::vector<double> faces) {

@@ -109,20 +109,59 @@ void drawAlong(const StackPart& part, const Slab& slab, double radius, bool oute
              {palette::kInk, part.told ? 1.8 : 1.0});
 }
 
+const StackCurve* curveWith(const StackPart& part, std::size_t slab) {
+    const auto found = std::ranges::find_if(part.curves, [&](const StackCurve& curve) {
+        return slab >= curve.first && slab < curve.first + curve.count;
+    });
+    return found == part.curves.end() ? nullptr : &*found;
+}
+
+/// The outline of a curve as one line; what its slices leave between each other is not seen.
+void drawCurve(const StackPart& part, const StackCurve& curve, bool outside, const Sheet& sheet) {
+    std::vector<ImVec2> line;
+    const auto add = [&](double z, const Slab& slab) {
+        const double radius = outside ? slab.radius.to : slab.radius.from;
+        if (radius > 0.0 && radius <= sheet.scene.radius)
+            line.push_back(point(sheet.axis.at(z), sheet.plan.y(radius)));
+    };
+    for (std::size_t i = curve.first; i < curve.first + curve.count; ++i) {
+        const Slab& slab = part.slabs[i];
+        if (i == curve.first)
+            add(slab.z.from, slab);
+        add((slab.z.from + slab.z.to) / 2.0, slab);
+        if (i + 1 == curve.first + curve.count)
+            add(slab.z.to, slab);
+    }
+    if (line.size() > 1)
+        ink().AddPolyline(line.data(), static_cast<int>(line.size()), palette::kInk, 0,
+                          part.told ? 1.8F : 1.0F);
+}
+
 void drawPart(const StackPart& part, std::size_t index, const Sheet& sheet) {
     const bool shaft = part.part->id == sheet.drawing.frame.rotor;
-    for (const Slab& slab : part.slabs) {
+    for (std::size_t i = 0; i < part.slabs.size(); ++i) {
+        const Slab& slab = part.slabs[i];
         const Area box = boxOf(slab, sheet);
         if (box.empty() || slab.radius.from > sheet.scene.radius)
             continue;
-        fillArea(box, groundOf(part));
-        if (!shaft) // A shaft is never hatched along its axis.
+        const StackCurve* curve = curveWith(part, i);
+        // Neither a shaft along its axis nor a blade is hatched.
+        const bool bare = shaft || (curve && curve->blades);
+        fillArea({box.x, box.y, box.width + (curve ? 0.6 : 0.0), box.height},
+                 curve && curve->blades ? palette::kPaper : groundOf(part));
+        if (!bare)
             drawHatching(box, {part.told ? palette::kSteel : palette::kHairline,
                                sheet.surface.px(part.told ? 7.0 : 9.0), index % 2 == 1});
     }
-    for (const Slab& slab : part.slabs) {
+    for (const StackCurve& curve : part.curves) {
+        drawCurve(part, curve, true, sheet);
+        if (!curve.blades)
+            drawCurve(part, curve, false, sheet);
+    }
+    for (std::size_t i = 0; i < part.slabs.size(); ++i) {
+        const Slab& slab = part.slabs[i];
         if (slab.radius.from > sheet.scene.radius || slab.z.to < sheet.axis.least() ||
-            slab.z.from > sheet.axis.most())
+            slab.z.from > sheet.axis.most() || curveWith(part, i))
             continue;
         drawUpright(part, slab, slab.z.from, sheet);
         drawUpright(part, slab, slab.z.to, sheet);
@@ -145,41 +184,113 @@ void drawStub(const StackStub& stub, const Sheet& sheet) {
     drawLine(point(left, box.bottom()), point(right, box.bottom()), {palette::kInk, 1.0});
 }
 
-/// Names over the parts of the chain, in two rows so that neighbours do not push each other away.
+/// Where the name of a part finds room in the section: the largest of its boxes; empty where none holds it.
+Area roomFor(const StackPart& part, std::string_view name, const Sheet& sheet) {
+    ImFont* font = sheet.surface.fonts().small;
+    const double width = static_cast<double>(sizeOf(font, name).x) + sheet.surface.px(8.0);
+    const double height = lineHeightOf(font) + 2.0;
+    Area best;
+    for (const Slab& slab : part.slabs) {
+        const Area box = boxOf(slab, sheet);
+        const Area seen{std::max(box.x, sheet.plan.section.x), box.y,
+                        std::min(box.right(), sheet.plan.section.right()) -
+                            std::max(box.x, sheet.plan.section.x),
+                        box.height};
+        const bool larger = seen.width * seen.height > best.width * best.height;
+        if (slab.radius.from <= sheet.scene.radius && seen.width >= width && seen.height >= height && larger)
+            best = seen;
+    }
+    if (best.empty())
+        return {};
+    const double middle = best.y + best.height * 0.5;
+    return {best.middleX() - width / 2.0, middle - height / 2.0, width, height};
+}
+
+/// The middle of what is seen of a part; nothing where it lies outside.
+std::optional<double> middleOf(const StackPart& part, const Sheet& sheet) {
+    double left = sheet.plan.section.right();
+    double right = sheet.plan.section.x;
+    for (const Slab& slab : part.slabs) {
+        const Area box = boxOf(slab, sheet);
+        if (box.empty() || slab.radius.from > sheet.scene.radius)
+            continue;
+        left = std::min(left, box.x);
+        right = std::max(right, box.right());
+    }
+    return right > left ? std::optional{(left + right) / 2.0} : std::nullopt;
+}
+
+/// Names in the parts; over the section of those that are too narrow, in two rows.
 void writeNames(const Sheet& sheet) {
-    std::array<std::vector<RowLabel>, 2> rows;
-    std::vector<std::pair<double, std::string>> names;
+    ImFont* font = sheet.surface.fonts().small;
+    std::vector<std::pair<double, std::string>> above;
     for (const StackPart& part : sheet.scene.parts) {
-        double left = sheet.plan.section.right();
-        double right = sheet.plan.section.x;
-        double top = sheet.plan.section.bottom();
-        for (const Slab& slab : part.slabs) {
-            const Area box = boxOf(slab, sheet);
-            if (box.empty() || slab.radius.from > sheet.scene.radius)
-                continue;
-            left = std::min(left, box.x);
-            right = std::max(right, box.right());
-            top = std::min(top, box.y);
+        const std::string& name = part.part->id.text;
+        const Area room = roomFor(part, name, sheet);
+        if (!room.empty()) {
+            fillArea(room, palette::kSheet, sheet.surface.px(3.0));
+            writeLine(room, name, {font, palette::kInk, Align::Middle});
+        } else if (const auto middle = middleOf(part, sheet); middle && (part.told || part.turning)) {
+            above.emplace_back(*middle, name);
         }
-        if (right > left && part.part->id != sheet.drawing.frame.rotor && (part.told || part.turning))
-            names.emplace_back((left + right) / 2.0, part.part->id.text);
     }
     for (const StackStub& stub : sheet.scene.stubs)
-        names.emplace_back(sheet.axis.at(stub.z) + sheet.surface.px(stub.toCompressor ? 22.0 : -22.0),
+        above.emplace_back(sheet.axis.at(stub.z) + sheet.surface.px(stub.toCompressor ? 22.0 : -22.0),
                            stub.name);
-    std::ranges::sort(names);
-    const double line = lineHeightOf(sheet.surface.fonts().small);
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        rows.at(i % 2).push_back({names[i].first, names[i].second, {sheet.surface.fonts().small}});
-        const double from = sheet.plan.names.y + line * (i % 2 == 0 ? 1.0 : 2.0);
-        drawLine(point(names[i].first, from), point(names[i].first, sheet.plan.section.y + 4.0),
-                 {palette::kSteel, 1.0});
+    std::ranges::sort(above);
+    std::array<std::vector<RowLabel>, 2> rows;
+    const double line = lineHeightOf(font);
+    for (std::size_t i = 0; i < above.size(); ++i) {
+        rows.at(i % 2).push_back({above[i].first, above[i].second, {font}});
+        drawLine(point(above[i].first, sheet.plan.names.y + line * (i % 2 == 0 ? 1.0 : 2.0)),
+                 point(above[i].first, sheet.plan.section.y + 4.0), {palette::kSteel, 1.0});
     }
     for (std::size_t i = 0; i < rows.size(); ++i)
         writeRow(rows.at(i),
                  {sheet.plan.names.x, sheet.plan.names.y + line * static_cast<double>(i),
                   sheet.plan.names.width, line},
                  sheet.surface.px(10.0));
+}
+
+/// The two faces of the gap by their names, to either side of it; its symbol over it.
+void writeFaces(const Sheet& sheet) {
+    const auto from = stationOf(sheet.drawing, sheet.drawing.chain.from);
+    const auto to = stationOf(sheet.drawing, sheet.drawing.chain.to);
+    ImFont* font = sheet.surface.fonts().small;
+    const double line = lineHeightOf(font) + 2.0;
+    const auto face = [&](double at, const StationId& station, bool left, double row) {
+        const std::string words = faceNameOf(station);
+        const double width = static_cast<double>(sizeOf(font, words).x) + sheet.surface.px(6.0);
+        const double x = left ? at - width - 3.0 : at + 3.0;
+        const Area place{std::clamp(x, sheet.plan.section.x,
+                                    std::max(sheet.plan.section.x, sheet.plan.section.right() - width)),
+                         sheet.plan.section.y + 3.0 + row * (line + 2.0), width, line};
+        fillArea(place, palette::kSheet, 2.0);
+        writeLine(place, words, {font, palette::kBroken, Align::Middle});
+    };
+    const double a = sheet.axis.at(*from);
+    const double b = sheet.axis.at(*to);
+    face(a, sheet.drawing.chain.from, a <= b, 0.0);
+    face(b, sheet.drawing.chain.to, a > b, 1.0);
+}
+
+/// Where the housing's datum lies.
+void drawDatum(const Sheet& sheet) {
+    const StationId datum{sheet.drawing.frame.housing.text + "/datum"};
+    const auto z = stationOf(sheet.drawing, datum);
+    if (!z || *z < sheet.scene.from || *z > sheet.scene.to)
+        return;
+    const double x = sheet.axis.at(*z);
+    const Surface& surface = sheet.surface;
+    const double y = sheet.plan.section.bottom();
+    const auto half = static_cast<float>(surface.px(6.0));
+    const ImVec2 tip = point(x, y - surface.px(2.0));
+    ink().AddTriangleFilled(tip, {tip.x - half, tip.y - 1.6F * half}, {tip.x + half, tip.y - 1.6F * half},
+                            palette::kInk);
+    ImFont* font = surface.fonts().small;
+    const double width = static_cast<double>(sizeOf(font, "datum").x) + 4.0;
+    writeLine({x + surface.px(9.0), y - lineHeightOf(font) - 2.0, width, lineHeightOf(font)}, "datum",
+              {font});
 }
 
 /// Which end is which, and where the rotor is pushed.
@@ -217,8 +328,7 @@ void drawAxis(const Sheet& sheet) {
         return;
     const double sense = signOf(*sheet.drawing.chain.pushedTo);
     const double middle = y - surface.px(13.0);
-    const double from =
-        sense > 0.0 ? sheet.plan.section.x + surface.px(8.0) : sheet.plan.section.x + surface.px(78.0);
+    const double from = sheet.plan.section.x + sheet.plan.section.width * 0.66 - sense * surface.px(35.0);
     drawArrow(point(from, middle), point(from + sense * surface.px(70.0), middle),
               {palette::kAccent, surface.px(5.0)}, surface.px(15.0));
 }
@@ -241,6 +351,7 @@ struct ArrowAt {
     std::string words{};
     ImU32 colour = palette::kInk;
     bool measured = false;
+    std::string name{}; ///< After the words, where there is room.
 };
 
 /// An arrow with its words beside it: to the right of it, or to the left where no room is.
@@ -264,11 +375,17 @@ void drawLink(const ArrowAt& arrow, const Sheet& sheet, ImFont* font) {
     const double width = static_cast<double>(sizeOf(font, arrow.words).x) + 2.0;
     const double gap = surface.px(9.0);
     const double height = lineHeightOf(font);
+    // Beside the arrow; one that takes the whole width is broken for them.
     const bool fits = right + gap + width <= sheet.plan.rows.right();
-    const double x = fits ? right + gap : std::max(sheet.plan.rows.x, left - gap - width);
-    const Area place{x, arrow.y - height / 2.0, std::min(width, sheet.plan.rows.right() - x), height};
+    const bool before = left - gap - width >= sheet.plan.rows.x;
+    const double x = fits ? right + gap : (before ? left - gap - width : (left + right - width) / 2.0);
+    const Area place{std::max(sheet.plan.rows.x, x), arrow.y - height / 2.0, width, height};
     fillArea(place.inset(-1.0), palette::kSheet);
     writeLine(place, arrow.words, {font, arrow.colour});
+    const double more = static_cast<double>(sizeOf(surface.fonts().small, arrow.name).x) + 2.0;
+    const double after = place.right() + gap;
+    if (fits && !arrow.name.empty() && after + more <= sheet.plan.rows.right())
+        writeLine({after, place.y, more, height}, arrow.name, {surface.fonts().small, palette::kSoftInk});
 }
 
 /// Thin lines from the faces down to the arrows.
@@ -300,7 +417,7 @@ void drawLinks(const Sheet& sheet) {
             const double a = sheet.axis.at(link.sign > 0 ? *from : *to);
             const double b = sheet.axis.at(link.sign > 0 ? *to : *from);
             drawLink({a, b, y, linkWords(link), link.measured ? palette::kAccent : palette::kSoftInk,
-                      link.measured},
+                      link.measured, dimension->name},
                      sheet, sheet.plan.font);
         }
         y += sheet.plan.rowHeight;
@@ -308,11 +425,20 @@ void drawLinks(const Sheet& sheet) {
     const auto from = stationOf(sheet.drawing, sheet.drawing.chain.from);
     const auto to = stationOf(sheet.drawing, sheet.drawing.chain.to);
     const Prediction& prediction = sheet.drawing.prediction;
-    drawLink({sheet.axis.at(*from), sheet.axis.at(*to), y + sheet.plan.rowHeight * 0.2,
+    drawLink({sheet.axis.at(*from),
+              sheet.axis.at(*to),
+              y + sheet.plan.rowHeight * 0.2,
               fmt::format("{} = {} mm ± {}", sheet.drawing.chain.id.text, signedWords(prediction.valueMm, 3),
                           numberWords(prediction.rssMm, 3)),
-              palette::kBroken, true},
+              palette::kBroken,
+              true,
+              {}},
              sheet, sheet.surface.fonts().strong);
+    const bool atRight = sheet.axis.at(*from) < sheet.plan.rows.middleX();
+    const double note = lineHeightOf(sheet.surface.fonts().small);
+    writeLine({sheet.plan.rows.x, sheet.plan.rows.bottom() - note, sheet.plan.rows.width, note},
+              "not to scale: long lengths shortened, the gap far too wide",
+              {sheet.surface.fonts().small, palette::kSoftInk, atRight ? Align::Right : Align::Left});
 }
 
 } // namespace
@@ -328,7 +454,9 @@ void drawStack(const StackDrawing& drawing, const Area& area, const Surface& sur
         return;
     const std::optional<StackScene> scene = stackScene(drawing);
     if (!scene) {
-        drawDiameters(drawing, area, surface);
+        const Dimension* first =
+            drawing.chain.links.empty() ? nullptr : drawing.frame.dimension(drawing.chain.links.front().of);
+        (first && isDiameter(*first) ? drawDiameters : drawLengths)(drawing, area, surface);
         return;
     }
     const Plan plan = planOf(drawing, *scene, area, surface);
@@ -356,7 +484,9 @@ void drawStack(const StackDrawing& drawing, const Area& area, const Surface& sur
         drawStub(stub, sheet);
     ink().PopClipRect();
     drawGap(sheet);
+    drawDatum(sheet);
     writeNames(sheet);
+    writeFaces(sheet);
     writeSides(sheet, area.y);
     drawAxis(sheet);
     drawLinks(sheet);

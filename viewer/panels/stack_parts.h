@@ -11,10 +11,18 @@ namespace gapwise {
 
 /// What a section drawing shows of the machine, in millimetres.
 
+/// Slices of one curve that follow each other in a part's slabs.
+struct StackCurve {
+    std::size_t first = 0;
+    std::size_t count = 0;
+    bool blades = false; ///< What blades sweep: it is not cut.
+};
+
 /// A part in the section.
 struct StackPart {
     const Part* part = nullptr;
     std::vector<Slab> slabs{};
+    std::vector<StackCurve> curves{};
     bool turning = false; ///< It moves with the rotor.
     bool told = false;    ///< One of its dimensions is a link of the chain.
 };
@@ -47,8 +55,12 @@ std::string partNameOf(const StationId& station);
 /// What of it: `running face`.
 std::string faceNameOf(const StationId& station);
 
-/// A cross drawing for a chain of diameters.
+/// For a chain of diameters: outward from the axis.
 void drawDiameters(const StackDrawing& drawing, const Area& area, const Surface& surface);
+/// For a chain of lengths that nothing ties to the datum: its parts one over the other.
+void drawLengths(const StackDrawing& drawing, const Area& area, const Surface& surface);
+/// Whether a dimension is a diameter, from the axis outward.
+bool isDiameter(const Dimension& dimension);
 
 /// One link in words: `−t_T 4.996 ± 0.003`.
 std::string linkWords(const LinkShare& link);

@@ -35,11 +35,34 @@ bool isTold(const StackDrawing& drawing, const PartId& part) {
     });
 }
 
+bool isCurved(const RingBody& ring) {
+    return std::holds_alternative<QuarterEllipse>(ring.bore) ||
+           std::holds_alternative<QuarterEllipse>(ring.outside);
+}
+
+/// A piece of a part's shape by itself, less the grooves that are turned out of it.
+void addPiece(StackPart& drawn, PartType piece, const Seat& seat, Side looks) {
+    const bool blades = !piece.shape.blades.empty();
+    const bool curved = blades || isCurved(piece.shape.rings.front());
+    const std::vector<Slab> slabs = slabsOf(piece, seat, looks);
+    if (curved)
+        drawn.curves.push_back({drawn.slabs.size(), slabs.size(), blades});
+    drawn.slabs.insert(drawn.slabs.end(), slabs.begin(), slabs.end());
+}
+
+/// Blades first, so that the body lies over what they sweep.
+void addShape(StackPart& drawn, const PartType& type, const Seat& seat, Side looks) {
+    for (const Blades& blades : type.shape.blades)
+        addPiece(drawn, PartType{.shape = {.blades = {blades}}}, seat, looks);
+    for (const RingBody& ring : type.shape.rings)
+        addPiece(drawn, PartType{.shape = {.rings = {ring}, .features = type.shape.features}}, seat, looks);
+}
+
 StackPart partIn(const StackDrawing& drawing, const Part& part, const PartType& type, const Seat& seat) {
     StackPart drawn{.part = &part,
-                    .slabs = slabsOf(type, seat, demandedFaceOf(drawing.frame, part.id)),
                     .turning = std::abs(shiftOf(drawing, part.id.text)) > kMovedMm,
                     .told = isTold(drawing, part.id)};
+    addShape(drawn, type, seat, demandedFaceOf(drawing.frame, part.id));
     if (drawing.chain.pushedTo == Side::Turbine)
         for (Slab& slab : drawn.slabs)
             for (double* end : {&slab.z.from, &slab.z.to})
@@ -103,16 +126,21 @@ void setRadius(StackScene& scene, const std::vector<double>& faces) {
     scene.radius = std::min(scene.radius * 1.18, kMostRadiusMm);
 }
 
-/// Faces of shapes that lie in the section; of a curve only its ends, which its slices share with each other.
+/// Whether a slab is a slice of a curve, which shares its faces with its neighbours.
+bool isSlice(const StackPart& part, std::size_t slab) {
+    return std::ranges::any_of(part.curves, [&](const StackCurve& curve) {
+        return slab > curve.first && slab + 1 < curve.first + curve.count;
+    });
+}
+
+/// Faces of shapes that lie in the section; of a curve only its ends.
 void addFaces(StackScene& scene) {
-    constexpr double kSliceMm = 0.6;
     scene.faces.push_back(scene.from);
     scene.faces.push_back(scene.to);
     for (const StackPart& part : scene.parts)
-        for (const Slab& slab : part.slabs) {
-            const bool slice = part.slabs.size() > 60 && slab.z.length() < kSliceMm;
-            const bool near = part.turning || part.told;
-            if (slice || !near || slab.radius.from > scene.radius)
+        for (std::size_t i = 0; i < part.slabs.size(); ++i) {
+            const Slab& slab = part.slabs[i];
+            if (isSlice(part, i) || !(part.turning || part.told) || slab.radius.from > scene.radius)
                 continue;
             for (const double z : {slab.z.from, slab.z.to})
                 if (z > scene.from && z < scene.to)
@@ -132,6 +160,10 @@ void addStubs(StackScene& scene, const StackDrawing& drawing) {
 }
 
 } // namespace
+
+bool isDiameter(const Dimension& dimension) {
+    return dimension.from.text == "axis" || dimension.to.text == "axis";
+}
 
 std::string partNameOf(const StationId& station) {
     return station.text.substr(0, station.text.find('/'));
