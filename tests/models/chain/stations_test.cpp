@@ -36,16 +36,16 @@ TEST_P(Places, AreThoseOfTheDrawing) {
 
 INSTANTIATE_TEST_SUITE_P(
     HandWorked, Places,
-    ::testing::Values(Place{"HOUSING/datum", 0.0, 0.0}, Place{"COVER/inlet", 92.0, 176.0},
-                      Place{"SHAFT/end", 57.0, 111.3}, Place{"NUT/face", 47.27, 94.35},
-                      Place{"NUT/end", 54.77, 108.35}, Place{"WHEEL/seat", 19.27, 36.35},
-                      Place{"WHEEL/hub end", 47.27, 94.35}, Place{"SEAL-PLATE/wall", 19.1, 36.2},
-                      Place{"COLLAR-B/running face", 5.07, 8.95}, Place{"COLLAR-B/hub", 5.07, 8.7},
-                      Place{"COLLAR-B/wheel seat", 19.27, 36.35}, Place{"SPACER/A", 0.0, 0.05},
-                      Place{"SPACER/B", 5.07, 8.7}, Place{"THRUST/pad T", 0.0, -0.2},
-                      Place{"THRUST/pad C", 5.0, 8.8}, Place{"COLLAR-A/shoulder", -3.5, -6.7},
-                      Place{"COLLAR-A/running face", 0.0, -0.2}, Place{"COLLAR-A/hub", 0.0, 0.05},
-                      Place{"SHIELD/front", -77.0, -153.4}, Place{"SHAFT/turbine back", -77.8, -154.7}));
+    ::testing::Values(Place{"HOUSING/datum", 0.0, 0.0}, Place{"COVER/inlet face", 92.0, 176.0},
+                      Place{"ROTOR/shaft end", 57.0, 111.3}, Place{"NUT/seat", 47.27, 94.35},
+                      Place{"NUT/outer face", 54.77, 108.35}, Place{"WHEEL/seat", 19.27, 36.35},
+                      Place{"WHEEL/nut face", 47.27, 94.35}, Place{"PLATE/diffuser wall", 19.1, 36.2},
+                      Place{"COLLAR-B/running face", 5.07, 8.95}, Place{"COLLAR-B/hub face", 5.07, 8.7},
+                      Place{"COLLAR-B/wheel seat", 19.27, 36.35}, Place{"SPACER/turbine end", 0.0, 0.05},
+                      Place{"SPACER/compressor end", 5.07, 8.7}, Place{"THRUST/pad T", 0.0, -0.2},
+                      Place{"THRUST/pad C", 5.0, 8.8}, Place{"COLLAR-A/seat", -3.5, -6.7},
+                      Place{"COLLAR-A/running face", 0.0, -0.2}, Place{"COLLAR-A/hub face", 0.0, 0.05},
+                      Place{"SHIELD/front", -77.0, -153.4}, Place{"ROTOR/wheel back", -77.8, -154.7}));
 
 // Common practice, no source: pushed to the compressor the rotor rests on the turbine-side face.
 TEST(Stations, TheRotorRestsOnTheOppositeFaceOfTheThrustBearing) {
@@ -64,9 +64,9 @@ TEST(Stations, PushedToTheTurbineTheRotorStandsLowerByTheAxialClearance) {
     const double clearance = predict(chainOf(frame, "c"), dimensionValues(frame, {})).valueMm;
     const auto toCompressor = stations(frame, Side::Compressor);
     const auto toTurbine = stations(frame, Side::Turbine);
-    for (const char* station : {"SHAFT/end", "WHEEL/back", "SHAFT/turbine back"})
+    for (const char* station : {"ROTOR/shaft end", "WHEEL/back disc", "ROTOR/wheel back"})
         EXPECT_NEAR(toCompressor.at(StationId{station}) - toTurbine.at(StationId{station}), clearance, 1e-9);
-    EXPECT_EQ(toCompressor.at(StationId{"COVER/inlet"}), toTurbine.at(StationId{"COVER/inlet"}));
+    EXPECT_EQ(toCompressor.at(StationId{"COVER/inlet face"}), toTurbine.at(StationId{"COVER/inlet face"}));
 }
 
 TEST(Stations, EveryAxialChainIsTheDistanceOfItsEnds) {
