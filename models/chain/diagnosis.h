@@ -70,6 +70,7 @@ struct Diagnosis {
 
 /// Ranks the changes of the frame by how well one of them alone explains the measured gaps (generalised least
 /// squares over the chains' sensitivities), and says what would settle it. No gap measured: an empty one.
+/// The frame must outlive the result.
 Diagnosis diagnose(const Frame& frame, const CaseFile& known);
 
 } // namespace gapwise

@@ -70,16 +70,23 @@ std::string contradictionWords(const Investigation& seen, const Contradiction& c
                        seen.values.at(read.id).dimension->name, read.value, contradiction.expectedMm);
 }
 
+/// A reading of what the change moves, by a method that cannot see it; null where there is none.
+const PartEvidence* blindReading(const Investigation& seen, const Change& change) {
+    for (const Term& move : change.moves)
+        if (const PartEvidence* reading = seen.part(move.of); reading != nullptr && reading->blind)
+            return reading;
+    return nullptr;
+}
+
 std::vector<std::string> partWords(const Investigation& seen, const Cause& cause) {
     std::vector<std::string> words;
     for (const Contradiction& each : contradictionsOf(seen, *cause.change, cause.lengthMm))
         if (std::abs(each.expectedMm - each.reading->value.value) > each.reading->value.expanded)
             words.push_back(contradictionWords(seen, each));
-    for (const Term& move : cause.change->moves)
-        if (const PartEvidence* reading = seen.part(move.of); reading != nullptr && reading->blind)
-            words.push_back(fmt::format("{} was read as {:.3f} by a method that cannot see it{}{}",
-                                        seen.values.at(move.of).dimension->name, reading->value.value,
-                                        reading->method.empty() ? "" : ": ", reading->method));
+    if (const PartEvidence* reading = blindReading(seen, *cause.change))
+        words.push_back(fmt::format("{} was read as {:.3f} by a method that cannot see it{}{}",
+                                    seen.values.at(reading->value.id).dimension->name, reading->value.value,
+                                    reading->method.empty() ? "" : ": ", reading->method));
     if (cause.change->kind == ChangeKind::Wear && seen.known.renewed.contains(cause.change->part))
         words.push_back("the part is new");
     return words;

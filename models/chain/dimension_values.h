@@ -24,8 +24,8 @@ struct DimensionValue {
     bool measured = false;
 };
 
-/// Every dimension of the frame with its value. A measured quantity that no dimension is named by is not in
-/// it.
+/// Every dimension of the frame, which must outlive the result, with its value. A measured quantity that no
+/// dimension is named by is not in it.
 std::map<QuantityId, DimensionValue> dimensionValues(const Frame& frame,
                                                      std::span<const MeasuredValue> measured);
 

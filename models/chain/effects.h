@@ -27,7 +27,7 @@ struct EffectTable {
 };
 
 /// The table of all changes of the frame, computed by moving the dimensions of each change and predicting
-/// every chain anew. Chains that no change moves are left out.
+/// every chain anew. Chains that no change moves are left out. The frame must outlive the table.
 EffectTable effectTable(const Frame& frame);
 
 } // namespace gapwise

@@ -38,8 +38,9 @@ struct Selection {
     std::optional<std::size_t> proposed{};
 };
 
-/// Every selector of the frame with all its grades. `measured` may hold gaps besides parts: a measured gap
-/// counts instead of its prediction (a cover shim is chosen on the gap that was read).
+/// Every selector of the frame, which must outlive the result, with all its grades. `measured` may hold gaps
+/// besides parts: a measured gap counts instead of its prediction (a cover shim is chosen on the gap that was
+/// read).
 std::vector<Selection> selectionsOf(const Frame& frame, std::span<const MeasuredValue> measured);
 
 } // namespace gapwise
