@@ -15,6 +15,15 @@ double withoutRounding(double effect) {
     return std::round(effect * kPerUnit) / kPerUnit + 0.0; // + 0.0: no −0
 }
 
+/// The values of the chain's own links.
+std::map<QuantityId, DimensionValue> linksOf(const Chain& chain,
+                                             const std::map<QuantityId, DimensionValue>& values) {
+    std::map<QuantityId, DimensionValue> links;
+    for (const Term& link : chain.links)
+        links.insert(*values.find(link.of));
+    return links;
+}
+
 bool movedByAny(const EffectTable& table, std::size_t column) {
     return std::ranges::any_of(table.rows, [&](const EffectRow& row) { return row.effects[column] != 0.0; });
 }
@@ -47,8 +56,9 @@ std::map<QuantityId, DimensionValue> movedBy(const Change& change, double length
 double effectOn(const Chain& chain, const Change& change,
                 const std::map<QuantityId, DimensionValue>& values) {
     constexpr double kStepMm = 1.0;
-    const double before = predict(chain, values).valueMm;
-    const double after = predict(chain, movedBy(change, kStepMm, values)).valueMm;
+    const std::map<QuantityId, DimensionValue> links = linksOf(chain, values);
+    const double before = predict(chain, links).valueMm;
+    const double after = predict(chain, movedBy(change, kStepMm, links)).valueMm;
     return withoutRounding((after - before) / kStepMm);
 }
 
