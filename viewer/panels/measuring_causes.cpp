@@ -1,6 +1,6 @@
+#include "viewer/panels/card_frame.h"
 #include "viewer/panels/draw.h"
 #include "viewer/panels/measuring_pages.h"
-#include "viewer/panels/torque_parts.h"
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>

@@ -1,6 +1,5 @@
 #include "viewer/panels/measuring_pages.h"
 #include "viewer/panels/plot_parts.h"
-#include "viewer/panels/torque_parts.h"
 
 #include <fmt/format.h>
 
@@ -41,7 +40,7 @@ std::optional<Wish> linkRow(const Job& job, const LinkShare& link, const Area& r
     const Pressed pressed = can ? pressable(surface, link.of.text.c_str(), row) : Pressed{};
     if (pressed.hovered)
         fillArea(row, palette::kShade, surface.px(4.0));
-    fillArea({row.x, row.bottom(), row.width, 1.0}, palette::kHairline);
+    fillArea({row.x, row.bottom() - 1.0, row.width, 1.0}, palette::kHairline);
     const double sign = surface.px(7.0);
     drawSign(link.measured ? DialSign::Holds : DialSign::Open, point(row.x + 2.0 * sign, row.middleY()),
              sign);
@@ -81,7 +80,7 @@ std::optional<Wish> drawLinks(const Job& job, const Prediction& prediction, cons
                       {surface.fonts().small, palette::kSoftInk});
             break;
         }
-        if (auto asked = linkRow(job, links[i], {area.x, y, area.width, row - 2.0}, surface))
+        if (auto asked = linkRow(job, links[i], {area.x, y, area.width, row}, surface))
             wish = std::move(asked);
         y += row;
     }
@@ -195,7 +194,7 @@ void drawGrades(const Selection& selection, const Area& area, const Surface& sur
         return;
     const double head = 2.0 * lineHeightOf(surface.fonts().small) + surface.px(4.0);
     GradeTable table{.area = area, .names = surface.px(112.0), .nut = surface.px(100.0)};
-    const double least = surface.px(96.0);
+    const double least = surface.px(88.0);
     const auto room = static_cast<std::size_t>((area.width - table.names - table.nut) / least);
     table.gaps = std::min(room, selection.grades.front().gaps.size());
     const auto count = static_cast<double>(selection.grades.size());

@@ -1,3 +1,4 @@
+#include "viewer/panels/card_frame.h"
 #include "viewer/panels/measuring_pages.h"
 #include "viewer/panels/torque_parts.h"
 #include "viewer/panels/typed_number.h"
@@ -68,7 +69,7 @@ std::string decisionWords(const PartVerdict& part) {
 void drawRow(const PartVerdict& part, const Area& row, bool chosen, const Surface& surface) {
     if (chosen)
         fillArea(row, palette::kAccentLight, surface.px(4.0));
-    fillArea({row.x, row.bottom(), row.width, 1.0}, palette::kHairline);
+    fillArea({row.x, row.bottom() - 1.0, row.width, 1.0}, palette::kHairline);
     drawStandingSign(part.worst, point(row.x + surface.px(14.0), row.middleY()), surface.px(8.0));
     const double left = row.x + surface.px(30.0);
     const double width = row.right() - left - surface.px(6.0);
@@ -108,12 +109,14 @@ public:
         area_ = {area_.x, area_.y + taken + gap_, area_.width, area_.height - taken - gap_};
         return row;
     }
-    const Area& rest() const { return area_; }
+    bool roomy() const { return roomy_; }
+    void setRoomy(bool roomy) { roomy_ = roomy; }
 
 private:
     Area area_{};
     double height_ = 0.0;
     double gap_ = 0.0;
+    bool roomy_ = true;
 };
 
 PartDecision decisionOf(const Job& job, const MeasuringDrafts& drafts) {
@@ -140,7 +143,10 @@ std::string missingWords(const PartVerdict& part, const MeasuringDrafts& drafts)
     return {};
 }
 
+/// Over its buttons, where the height allows.
 void label(Rows& rows, std::string_view words, const Surface& surface) {
+    if (!rows.roomy())
+        return;
     const double height = lineHeightOf(surface.fonts().small) - surface.px(4.0);
     writeLine(rows.next(height), words, {surface.fonts().small, palette::kSoftInk});
 }
@@ -206,6 +212,9 @@ std::optional<Wish> drawDeciding(const Job& job, const PartVerdict& part, const 
                                    std::max(surface.target, surface.px(36.0)));
     Rows rows{
         {area.x, area.y + line + words + gap, area.width, area.height - line - words - gap}, height, gap};
+    constexpr double kRows = 7.0;
+    const double left = area.height - line - words - gap - kRows * (height + gap);
+    rows.setRoomy(left >= 3.0 * (lineHeightOf(surface.fonts().small) + gap));
     choiceRows(rows, surface);
     const double field = height + surface.px(2.0);
     const Area fields = rows.next(field);
@@ -223,7 +232,7 @@ std::optional<Wish> drawDeciding(const Job& job, const PartVerdict& part, const 
               {surface.fonts().body, palette::kSoftInk});
     if (button(surface, {last.right() - wide, last.y, wide, last.height}, "Decide",
                {.enabled = missing.empty(), .leading = missing.empty()}))
-        return byWhoWorks(job, PartDecided{decisionOf(job, drafts)}, surface);
+        return byWhoWorks(job, PartDecided{decisionOf(job, drafts)}, surface.drafts());
     return std::nullopt;
 }
 
@@ -240,7 +249,7 @@ std::optional<Wish> workRow(const Job& job, const Area& row, const Surface& surf
         if (button(surface, columnOf(buttons, static_cast<int>(kWork.size()), i, surface.px(6.0)),
                    choice.label,
                    {.chosen = so, .font = surface.fonts().small, .second = so ? "done" : "not stated"}))
-            wish = byWhoWorks(job, WorkStated{choice.value, !so, whoWorks(job)}, surface);
+            wish = byWhoWorks(job, WorkStated{choice.value, !so, whoWorks(job)}, surface.drafts());
     }
     return wish;
 }
@@ -267,7 +276,7 @@ std::optional<Wish> partsPage(const Job& job, const Area& area, const Surface& s
             shown = part;
     for (std::size_t i = 0; i < fit && drafts.partsPage * fit + i < rows.size(); ++i) {
         const PartVerdict& part = *rows[drafts.partsPage * fit + i];
-        const Area place{list.x, list.y + static_cast<double>(i) * row, list.width, row - 2.0};
+        const Area place{list.x, list.y + static_cast<double>(i) * row, list.width, row};
         if (pressable(surface, part.part.text.c_str(), place).done)
             drafts.part = part.part;
         drawRow(part, place, &part == shown, surface);

@@ -1,5 +1,4 @@
 #include "viewer/panels/measuring_pages.h"
-#include "viewer/panels/torque_parts.h"
 
 #include <fmt/format.h>
 
@@ -190,7 +189,7 @@ std::optional<Wish> drawRow(const QuantityResult& result, const Area& row, const
     const Pressed pressed = pressable(surface, result.quantity->id.text.c_str(), row);
     if (pressed.hovered || pressed.held)
         fillArea(row, palette::kShade, surface.px(4.0));
-    fillArea({row.x, row.bottom(), row.width, 1.0}, palette::kHairline);
+    fillArea({row.x, row.bottom() - 1.0, row.width, 1.0}, palette::kHairline);
     const double gap = surface.px(10.0);
     const Columns columns = columnsIn(row.width, surface);
     const double below = lineHeightOf(surface.fonts().small);
@@ -306,7 +305,7 @@ std::optional<Wish> readingsPage(const Job& job, const Area& area, const Surface
     leafButton(drafts.readingsPage, pages, {table.right() - wide, area.y, wide, row}, surface);
     writeHead({table.x, table.y, table.width, head}, surface);
     for (std::size_t i = 0; i < fit && drafts.readingsPage * fit + i < rows.size(); ++i) {
-        const Area place{table.x, table.y + head + static_cast<double>(i) * line, table.width, line - 2.0};
+        const Area place{table.x, table.y + head + static_cast<double>(i) * line, table.width, line};
         if (auto asked = drawRow(*rows[drafts.readingsPage * fit + i], place, surface))
             wish = std::move(asked);
     }

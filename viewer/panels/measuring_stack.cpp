@@ -1,7 +1,6 @@
 #include "viewer/panels/measuring_pages.h"
 #include "viewer/panels/pager.h"
 #include "viewer/panels/stack_drawing.h"
-#include "viewer/panels/torque_parts.h"
 
 #include <fmt/format.h>
 
