@@ -157,9 +157,9 @@ std::optional<Wish> drawSettling(const Job& job, const Area& area, const Surface
 
 std::optional<Wish> causesPage(const Job& job, const Area& area, const Surface& surface) {
     const Diagnosis& diagnosis = job.measured.diagnosis;
-    const double summary = std::max(
-        rowHeight(surface),
-        heightOf(area.width - surface.px(40.0), diagnosis.summary, surface.fonts().title) + surface.px(14.0));
+    const double summary = std::max(rowHeight(surface), heightOf(area.width - surface.px(40.0),
+                                                                 diagnosis.summary, surface.fonts().strong) +
+                                                            surface.px(14.0));
     const Area band{area.x, area.y, area.width, summary};
     const bool moved = diagnosis.anythingMoved;
     fillArea(band, moved ? palette::kBrokenLight : palette::kHoldsLight, surface.px(5.0));
@@ -168,10 +168,10 @@ std::optional<Wish> causesPage(const Job& job, const Area& area, const Surface& 
     const std::string words = diagnosis.summary.empty()
                                   ? std::string{"No gap was measured yet: measure the axial clearance first."}
                                   : diagnosis.summary;
-    const double height = heightOf(band.width - surface.px(50.0), words, surface.fonts().title);
+    const double height = heightOf(band.width - surface.px(50.0), words, surface.fonts().strong);
     writeLines({band.x + surface.px(40.0), band.middleY() - height / 2.0, band.width - surface.px(50.0),
                 height + 1.0},
-               words, {surface.fonts().title});
+               words, {surface.fonts().strong});
     const Area body{area.x, band.bottom() + surface.px(12.0), area.width,
                     area.bottom() - band.bottom() - surface.px(12.0)};
     const double gap = surface.px(24.0);

@@ -61,8 +61,8 @@ std::vector<const PartVerdict*> rowsOf(const MeasureReport& report) {
 
 std::string decisionWords(const PartVerdict& part) {
     if (part.decision)
-        return fmt::format("{}: {}{}", labelOf(part.decision->condition), labelOf(part.decision->fate),
-                           part.decision->by.empty() ? "" : ", " + part.decision->by);
+        return fmt::format("{} · {}{}", labelOf(part.decision->condition), labelOf(part.decision->fate),
+                           part.decision->by.empty() ? "" : " · " + part.decision->by);
     return part.open ? "to be decided" : "nothing to decide";
 }
 
@@ -216,7 +216,7 @@ std::optional<Wish> drawDeciding(const Job& job, const PartVerdict& part, const 
     const double left = area.height - line - words - gap - kRows * (height + gap);
     rows.setRoomy(left >= 3.0 * (lineHeightOf(surface.fonts().small) + gap));
     choiceRows(rows, surface);
-    const double field = height + surface.px(2.0);
+    const double field = std::max(height + surface.px(2.0), surface.px(54.0));
     const Area fields = rows.next(field);
     typeField(surface, {fields.x, fields.y, fields.width * 0.62 - gap, fields.height},
               {.id = "reason", .label = "reason"}, drafts.reason);

@@ -91,7 +91,7 @@ void writeHead(const Area& row, const Surface& surface) {
     Cells cells{row, gap};
     const Type left{surface.fonts().small, palette::kSoftInk};
     const Type right{surface.fonts().small, palette::kSoftInk, Align::Right};
-    writeLine(cells.next(columns.name), "quantity", left);
+    writeLine(cells.next(columns.name), "quantity, mm where no other unit stands", left);
     writeLine(cells.next(columns.received), "as received", right);
     writeLine(cells.next(columns.predicted), "predicted", right);
     writeLine(cells.next(columns.now), "now ± U", right);

@@ -137,22 +137,29 @@ void drawCurve(const StackPart& part, const StackCurve& curve, bool outside, con
                           part.told ? 1.8F : 1.0F);
 }
 
-void drawPart(const StackPart& part, std::size_t index, const Sheet& sheet) {
+/// The ground of all slabs before any hatching, so that neighbours do not lie over each other's lines.
+void fillPart(const StackPart& part, std::size_t index, const Sheet& sheet) {
+    // Neither a shaft along its axis nor a blade is hatched.
     const bool shaft = part.part->id == sheet.drawing.frame.rotor;
-    for (std::size_t i = 0; i < part.slabs.size(); ++i) {
-        const Slab& slab = part.slabs[i];
-        const Area box = boxOf(slab, sheet);
-        if (box.empty() || slab.radius.from > sheet.scene.radius)
-            continue;
-        const StackCurve* curve = curveWith(part, i);
-        // Neither a shaft along its axis nor a blade is hatched.
-        const bool bare = shaft || (curve && curve->blades);
-        fillArea({box.x, box.y, box.width + (curve ? 0.6 : 0.0), box.height},
-                 curve && curve->blades ? palette::kPaper : groundOf(part));
-        if (!bare)
-            drawHatching(box, {part.told ? palette::kSteel : palette::kHairline,
-                               sheet.surface.px(part.told ? 7.0 : 9.0), index % 2 == 1});
-    }
+    for (const bool hatched : {false, true})
+        for (std::size_t i = 0; i < part.slabs.size(); ++i) {
+            const Slab& slab = part.slabs[i];
+            const Area box = boxOf(slab, sheet);
+            if (box.empty() || slab.radius.from > sheet.scene.radius)
+                continue;
+            const StackCurve* curve = curveWith(part, i);
+            const bool blades = curve && curve->blades;
+            if (!hatched)
+                fillArea({box.x, box.y, box.width + (curve ? 0.6 : 0.0), box.height},
+                         blades ? palette::kPaper : groundOf(part));
+            else if (!shaft && !blades)
+                drawHatching(box, {part.told ? palette::kSteel : palette::kHairline,
+                                   sheet.surface.px(part.told ? 7.0 : 9.0), index % 2 == 1});
+        }
+}
+
+void drawPart(const StackPart& part, std::size_t index, const Sheet& sheet) {
+    fillPart(part, index, sheet);
     for (const StackCurve& curve : part.curves) {
         drawCurve(part, curve, true, sheet);
         if (!curve.blades)

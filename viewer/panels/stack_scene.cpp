@@ -126,10 +126,11 @@ void setRadius(StackScene& scene, const std::vector<double>& faces) {
     scene.radius = std::min(scene.radius * 1.18, kMostRadiusMm);
 }
 
-/// Whether a slab is a slice of a curve, which shares its faces with its neighbours.
+/// Whether a slab has no face of its own: a slice of a curve, or what blades sweep.
 bool isSlice(const StackPart& part, std::size_t slab) {
     return std::ranges::any_of(part.curves, [&](const StackCurve& curve) {
-        return slab > curve.first && slab + 1 < curve.first + curve.count;
+        const bool inside = slab >= curve.first && slab < curve.first + curve.count;
+        return inside && (curve.blades || (slab > curve.first && slab + 1 < curve.first + curve.count));
     });
 }
 
