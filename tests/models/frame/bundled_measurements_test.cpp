@@ -1,5 +1,6 @@
 #include "models/frame/read_frame.h"
 
+#include "models/frame/frame_errors.h"
 #include "models/measure/bench.h"
 #include "tests/support/print_error.h"
 
@@ -323,6 +324,29 @@ TEST(BundledMeasurements, TheGradesAreThoseOfTheSheet) {
         EXPECT_EQ(shims.back(), birch ? 0.70 : 0.30);
         for (std::size_t i = 1; i < shims.size(); ++i)
             EXPECT_NEAR(shims[i] - shims[i - 1], 0.05, kExact);
+    }
+}
+
+// Each link of each chain is needed and has its one sense: without it, or turned about, the way breaks off.
+TEST(BundledMeasurements, NoChainClosesWithALinkLeftOutOrTurned) {
+    const auto refused = [](const Frame& frame) {
+        Complaints complaints{"f.json"};
+        chainErrors(frame, complaints);
+        return !complaints.empty();
+    };
+    for (const char* id : kAll) {
+        Frame frame = bundledFrame(id);
+        EXPECT_FALSE(refused(frame)) << id;
+        for (Chain& chain : frame.chains)
+            for (std::size_t i = 0; i < chain.links.size(); ++i) {
+                const std::vector<Term> links = chain.links;
+                chain.links[i].sign = -links[i].sign;
+                EXPECT_TRUE(refused(frame)) << id << ' ' << chain.id.text << " turned " << i;
+                chain.links = links;
+                chain.links.erase(chain.links.begin() + static_cast<std::ptrdiff_t>(i));
+                EXPECT_TRUE(refused(frame)) << id << ' ' << chain.id.text << " without " << i;
+                chain.links = links;
+            }
     }
 }
 

@@ -358,7 +358,8 @@ TEST(ReadFrame, SurvivesAWrongValueAtEveryPlace) {
             const Errors errors = errorsOf(changed.dump());
             for (const Error& error : errors)
                 ASSERT_TRUE(error.where.starts_with("f.json#")) << describe(error);
-            ASSERT_TRUE(!other.is_null() || !errors.empty()) << pointer;
+            const bool mayBeOpen = pointer.find("/limits/") != std::string::npos; // An end of a window.
+            ASSERT_TRUE(!other.is_null() || mayBeOpen || !errors.empty()) << pointer;
         }
 }
 

@@ -101,6 +101,21 @@ TEST(Fields, ComplainsAboutTypesAndRangesByPointer) {
                                     Error{"k.json#/l", "\"a\"", "an array"}));
 }
 
+TEST(Fields, AnOpenPairMayLackItsEnds) {
+    const json document =
+        json::parse(R"({"a": [1, null], "b": [null, null], "c": [1], "d": [1, "2"], "e": 1})");
+    const Errors errors = complaintsOf(document, [](Fields& fields) {
+        EXPECT_EQ(fields.openPair("a", kPercent), (std::array{std::optional{1.0}, std::optional<double>{}}));
+        EXPECT_EQ(fields.openPair("b", kPercent), (std::array<std::optional<double>, 2>{}));
+        fields.openPair("c", kPercent);
+        fields.openPair("d", kPercent);
+        fields.openPair("e", kPercent);
+    });
+    EXPECT_THAT(errors, ElementsAre(Error{"k.json#/c", "1 value", "2 values, each a number or null"},
+                                    Error{"k.json#/d/1", "\"2\"", "a number from 0 to 100"},
+                                    Error{"k.json#/e", "1", "an array"}));
+}
+
 TEST(Fields, ListsEveryUnknownKeyWithThoseItKnows) {
     const json document = json::parse(R"({"b": "x", "a": "x", "u/1": 0, "u2": 0})");
     const Errors errors = complaintsOf(document, [](Fields& fields) {
