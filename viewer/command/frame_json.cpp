@@ -1,5 +1,6 @@
 #include "viewer/command/frame_json.h"
 
+#include "models/chain/prediction.h"
 #include "models/frame/names.h"
 #include "viewer/command/frame_text.h"
 #include "viewer/command/json_lists.h"
@@ -63,6 +64,48 @@ Json ruleOf(const Frame& frame, const Rule& rule) {
             {"source", rule.source}};
 }
 
+Json windowAsJson(const Window& window) {
+    const auto end = [](const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); };
+    return Json::array({end(window.least), end(window.most)});
+}
+
+Json quantityOf(const Quantity& quantity) {
+    return {{"id", quantity.id.text},
+            {"name", quantity.name},
+            {"part", quantity.part.empty() ? Json(nullptr) : Json(quantity.part.text)},
+            {"unit", nameOf(quantity.unit)},
+            {"fresh", windowAsJson(quantity.limits.fresh)},
+            {"service", windowAsJson(quantity.limits.service)},
+            {"method", quantity.limits.method.empty() ? Json(nullptr) : Json(quantity.limits.method)}};
+}
+
+Json measurementOf(const Measurement& measurement) {
+    return {{"id", measurement.id.text},
+            {"name", measurement.name},
+            {"step", measurement.step.text},
+            {"before", measurement.before ? Json(measurement.before->text) : Json(nullptr)},
+            {"methods", arrayOf(measurement.methods, [](const Method& method) { return method.id; })},
+            {"quantities", arrayOf(measurement.quantities, quantityOf)}};
+}
+
+/// As drawn: nothing measured.
+Json chainsOf(const Frame& frame) {
+    const std::map<QuantityId, DimensionValue> values = dimensionValues(frame, {});
+    return arrayOf(frame.chains, [&](const Chain& chain) -> Json {
+        const Prediction drawn = predict(chain, values);
+        return {
+            {"id", chain.id.text},
+            {"name", chain.name},
+            {"pushed_to", chain.pushedTo ? Json(nameOf(*chain.pushedTo)) : Json(nullptr)},
+            {"links", arrayOf(chain.links,
+                              [](const Term& link) { return (link.sign > 0 ? "+" : "-") + link.of.text; })},
+            {"nominal_mm", drawn.drawingMm},
+            {"rss_mm", drawn.rssMm},
+            {"worst_mm", drawn.worstMm},
+            {"window_mm", windowAsJson(windowOf(frame, chain.id))}};
+    });
+}
+
 Json restOf(const Rest& rest) {
     return {{"up", nameOf(rest.up)}, {"face_z_mm", rest.faceMm}, {"clearance_mm", rest.clearanceMm}};
 }
@@ -85,6 +128,8 @@ std::string frameAsJson(const Frame& frame) {
         {"seats", arrayOf(frame.seats, seatAsJson)},
         {"rules", arrayOf(frame.rules, [&](const Rule& rule) { return ruleOf(frame, rule); })},
         {"steps", arrayOf(frame.steps, stepJson)},
+        {"measurements", arrayOf(frame.measurements, measurementOf)},
+        {"chains", chainsOf(frame)},
         {"fasteners", arrayOf(frame.fasteners, fastenerJson)},
         {"rests", arrayOf(frame.rests, restOf)}};
     return document.dump(2) + "\n";

@@ -3,6 +3,7 @@
 #include "geometry/base/overloaded.h"
 #include "models/frame/names.h"
 #include "models/frame/notice.h"
+#include "viewer/command/frame_chains.h"
 #include "viewer/command/step_text.h"
 #include "viewer/command/text_layout.h"
 
@@ -198,6 +199,10 @@ std::string frameAsText(const Frame& frame) {
     text += "\nSteps\n";
     for (const Step& step : frame.steps)
         text += stepText(step);
+    if (!frame.measurements.empty())
+        text += "\nMeasurements\n" + measurementsText(frame);
+    if (!frame.chains.empty())
+        text += "\nChains, as drawn\n" + chainsText(frame);
     if (!frame.fasteners.empty())
         text += "\nFasteners\n";
     for (const Fastener& fastener : frame.fasteners)

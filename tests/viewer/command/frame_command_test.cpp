@@ -54,7 +54,7 @@ TEST_P(BundledFrame, CanBeUsedById) {
 TEST_P(BundledFrame, ShowsEveryPartSeatRuleAndStep) {
     const std::string text = gapwise({"frame", "show", GetParam()}).out;
     const Json frame = bundledJson(std::string{"frames/"} + GetParam() + ".json");
-    for (const char* list : {"parts", "seats", "rules", "steps", "fasteners"})
+    for (const char* list : {"parts", "seats", "rules", "steps", "measurements", "chains", "fasteners"})
         for (const Json& thing : frame[list])
             EXPECT_THAT(text, HasSubstr("  " + thing["id"].get<std::string>() + " "));
     EXPECT_THAT(text, HasSubstr(kNotice));
@@ -69,7 +69,8 @@ TEST_P(BundledFrame, IsReadableAtAHundredColumns) {
 TEST_P(BundledFrame, ShowsTheSameAsJson) {
     const Json document = parsed(gapwise({"frame", "show", GetParam(), "--json"}).out);
     const Json frame = bundledJson(std::string{"frames/"} + GetParam() + ".json");
-    for (const char* list : {"parts", "seats", "rules", "steps", "fasteners", "rests"})
+    for (const char* list :
+         {"parts", "seats", "rules", "steps", "measurements", "chains", "fasteners", "rests"})
         EXPECT_EQ(document[list].size(), frame[list].size()) << list;
     for (const char* key : {"frame", "name", "size", "variant", "sister", "purpose", "source", "rotation"})
         EXPECT_TRUE(document.contains(key)) << key;
