@@ -30,6 +30,9 @@ enum class FlagKind {
     Disagrees          ///< With the quantity that it must agree with.
 };
 
+/// `no_method`, `other_method`, …: as in JSON.
+std::string_view nameOf(FlagKind kind);
+
 struct Flag {
     FlagKind kind = FlagKind::NoMethod;
     std::string words{};
@@ -46,6 +49,8 @@ struct Evaluated {
     std::optional<double> taper{};
     double expanded = 0.0;    ///< U, k = 2: of the instrument, the repeats and the temperature together.
     double correctedBy = 0.0; ///< What the correction to 20 °C added.
+    int decimals = 3;         ///< With so many it is shown: as its instrument resolves.
+    std::string method{};     ///< Id; of a reckoned one that of the readings it comes from.
     std::vector<Flag> flags{};
 };
 
@@ -82,6 +87,19 @@ struct BeforeAndAfter {
     std::string words{}; ///< In words, with what was to be expected and why; what cleaning did.
 };
 
+/// `not_compared`, `unchanged`, `as_expected`, `unexpected`, `no_change_though_expected`: as in JSON.
+std::string_view nameOf(BeforeAndAfter::Outcome outcome);
+
+/// Residual unbalance of two planes beside what each may have left, g·mm.
+struct UnbalanceResult {
+    double compressor = 0.0;
+    double turbine = 0.0;
+    double permissible = 0.0;     ///< Of both together.
+    double compressorShare = 0.0; ///< Of `permissible`; 0 where it cannot be split …
+    double turbineShare = 0.0;
+    bool split = false; ///< … because the centre of gravity is not between the planes.
+};
+
 /// Four feeler gaps evaluated, in the view that they were read in.
 struct FourPointResult {
     Side seenFrom = Side::Compressor;
@@ -92,6 +110,7 @@ struct FourPointResult {
     double directionDeg = 0.0; ///< Clockwise from 12 in that view.
     double consistency = 0.0;
     double least = 0.0;          ///< Smallest of the four.
+    bool parts = true;           ///< The plays of the parts are known: what follows is theirs.
     double sag = 0.0;            ///< Of the resting rotor at this plane, by the lever.
     double casing = 0.0;         ///< Eccentricity of the casing after the sag.
     double rock = 0.0;           ///< ± by hand at this plane.
@@ -123,8 +142,10 @@ struct QuantityResult {
     Window limit{};     ///< The window that it is shown against.
     std::optional<BeforeAndAfter> change{};
     std::optional<FourPointResult> fourPoint{};
-    std::optional<FourPointResult> fourPointBefore{};
-    std::string words{}; ///< The verdict in one sentence; why it could not be judged.
+    std::optional<FourPointResult> fourPointBefore{}; ///< Without sag: the old parts are not known.
+    std::optional<UnbalanceResult> unbalance{};
+    std::optional<double> hotGap{}; ///< Of a seal ring: what is left of its gap when it runs.
+    std::string words{};            ///< The verdict in one sentence; why it could not be judged.
 };
 
 /// What the measurements make of a part.
@@ -142,6 +163,7 @@ struct MeasureReport {
     std::vector<QuantityResult> quantities{}; ///< In the order of the frame.
     std::vector<Prediction> chains{};         ///< Every chain of the frame.
     std::optional<PlayResult> play{};
+    std::optional<PlayResult> playBefore{}; ///< Of the readings before; the parts are those of now.
     Diagnosis diagnosis{};
     std::vector<Selection> selections{};
     std::vector<PartVerdict> parts{};
@@ -157,8 +179,13 @@ struct MeasureSettings {
 MeasureReport measureReport(const Frame& frame, const Build& build, const Bench& bench,
                             const MeasureSettings& settings);
 
-/// Whether anything of the report holds a build back: a quantity beyond its limit, or a required one not
-/// read.
+/// What was measured since, as chains count it: for dimensionValues, drawTrials, selectionsOf.
+std::vector<MeasuredValue> measuredValues(const MeasureReport& report);
+
+/// Whether a quantity of the report is beyond its limit, or a needed decision is open.
+bool isBroken(const MeasureReport& report);
+
+/// Whether anything of the report holds a build back: what isBroken says, or a required quantity not read.
 bool measuresHold(const Frame& frame, const MeasureReport& report);
 
 } // namespace gapwise

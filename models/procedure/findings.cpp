@@ -1,5 +1,6 @@
 #include "models/procedure/hold_point.h"
 #include "models/procedure/kit.h"
+#include "models/procedure/measure_findings.h"
 #include "models/procedure/nut_findings.h"
 #include "models/procedure/order_misses.h"
 #include "models/procedure/step_status.h"
@@ -118,6 +119,7 @@ std::vector<ProcedureFinding> procedureFindings(const Frame& frame, const JobSta
         addTorqueFindings(frame, state, fastener, findings);
         addNutFindings(frame, state, fastener, findings);
     }
+    addMeasureFindings(frame, state, findings);
     addOrder(frame, state, findings);
     return findings;
 }

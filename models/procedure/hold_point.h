@@ -10,14 +10,15 @@ namespace gapwise {
 
 /// Something wrong that no rule of a seating tells: severity as of rules.
 struct ProcedureFinding {
-    std::string id{}; ///< `loose-rotor`, `count`, `variant`, `block`, `angle-T3`, `nut-line`, …
+    std::string id{}; ///< `loose-rotor`, `count`, `variant`, `block`, `angle-T3`, `nut-line`, `measure-c`, …
     int severity = 3;
     StepId step{};       ///< Where it shows.
     std::string words{}; ///< What, why it matters and what to do.
 };
 
 /// As the job stands: the piece was turned with a loose rotor, counts that differ, a bearing of another
-/// variant than the frame's, a block that is too low, an angle outside its window, a nut line that is off.
+/// variant than the frame's, a block that is too low, an angle outside its window, a nut line that is off,
+/// a quantity beyond its limit or not decided on.
 std::vector<ProcedureFinding> procedureFindings(const Frame& frame, const JobState& state);
 
 /// Whether the rotor lies in the housing and nothing holds it: no step done that holds it. Of a

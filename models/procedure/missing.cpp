@@ -1,5 +1,6 @@
 #include "models/frame/sets.h"
 #include "models/procedure/lying.h"
+#include "models/procedure/measure_findings.h"
 #include "models/procedure/questions.h"
 #include "models/procedure/step_status.h"
 #include "models/procedure/tightening.h"
@@ -42,6 +43,11 @@ void addFasteners(const Frame& frame, const JobState& state, const Step& step,
     }
 }
 
+void addReadings(const Frame& frame, const JobState& state, const Step& step, std::vector<Missing>& missing) {
+    for (const Quantity* quantity : unreadAt(frame, state.build, step.id))
+        missing.push_back({Kind::Reading, quantity->id.text, fmt::format("not read: {}", quantity->name)});
+}
+
 void addQuestions(const Frame& frame, const JobState& state, const Step& step,
                   std::vector<Missing>& missing) {
     for (const Question& question : questionsOf(frame, step))
@@ -82,6 +88,7 @@ std::vector<Missing> missingFrom(const Frame& frame, const JobState& state, cons
         return missing;
     addParts(frame, state.build, *step, missing);
     addFasteners(frame, state, *step, missing);
+    addReadings(frame, state, *step, missing);
     addQuestions(frame, state, *step, missing);
     addCautions(frame, state, *step, missing);
     if (step->holdPoint && !state.build.done(id))

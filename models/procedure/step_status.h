@@ -36,15 +36,16 @@ std::string whyBlocked(const StepGraph& graph, const JobState& state, const Step
 
 /// What keeps a step that is possible from being called done.
 struct Missing {
-    enum class Kind { Part, Fastener, Question, Caution, HoldPoint, Attitude };
+    enum class Kind { Part, Fastener, Reading, Question, Caution, HoldPoint, Attitude };
     Kind kind = Kind::Part;
-    std::string id{};    ///< Of the part, fastener, caution; the name of the question.
+    std::string id{};    ///< Of the part, fastener, quantity, caution; the name of the question.
     std::string words{}; ///< `SR-TI is not in its seat`.
     bool stops = true;   ///< False: the program only says so.
 };
 
-/// Parts that are not in a seat, fasteners not at their last stage, questions not answered, cautions not
-/// read, a hold point not passed, an attitude that the step does not name (which only is said).
+/// Parts that are not in a seat, fasteners not at their last stage, quantities not read that the step asks
+/// for, questions not answered, cautions not read, a hold point not passed, an attitude that the step does
+/// not name (which only is said).
 std::vector<Missing> missingFrom(const Frame& frame, const JobState& state, const StepId& step);
 
 /// The next hold point in the frame's order that is needed and not passed.

@@ -24,6 +24,8 @@ struct Sample {
 // Invented builds of invented frames: each breaks exactly what its name says.
 const std::vector<Sample> kSamples{
     {"alder-72-good", {}, ""},
+    {"alder-72-collar-renewed", {}, ""},
+    {"alder-72-worn-collar", {}, ""}, // what is worn there is measured, not seen
     {"alder-72-pinned-good", {}, ""},
     {"birch-150-good", {}, ""},
     {"alder-72-ring-face-reversed", {"SR-CI.face"}, "reversed"},

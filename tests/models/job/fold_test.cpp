@@ -77,6 +77,42 @@ TEST_F(Fold, ReadingsOfReopenedStepsAreVoidAndOthersStay) {
     EXPECT_EQ(now.build.readings[0].measurement, "M2") << "E has only lapsed";
 }
 
+TEST_F(Fold, ReadingsFromBeforeOutliveAReopenedStep) {
+    frame_.measurements = {Measurement{.id = MeasurementId{"M1"}, .step = StepId{"C"}}};
+    log_.start.stepsDone = {StepId{"A"}, StepId{"B"}, StepId{"C"}};
+    const ReadingTaken before{Reading{.measurement = "M1", .occasion = Occasion::Before, .values = {0.095}}};
+    const ReadingTaken since{Reading{.measurement = "M1", .values = {0.068}}};
+    EXPECT_THAT(after({before, since}).build.readings, SizeIs(2));
+    const JobState now = after({StepUndone{StepId{"A"}, "", ""}});
+    ASSERT_THAT(now.build.readings, SizeIs(1));
+    EXPECT_EQ(now.build.readings[0].occasion, Occasion::Before);
+}
+
+TEST_F(Fold, AReadingIsTakenBackAndBroughtBack) {
+    const ReadingTaken first{Reading{.measurement = "M1", .values = {0.155}}};
+    const ReadingTaken second{Reading{.measurement = "M1", .values = {0.070}}};
+    EXPECT_THAT(after({first, second}).build.readings, SizeIs(2)) << "both stay; the last one counts";
+    const JobState now = after({Undone{}});
+    ASSERT_THAT(now.build.readings, SizeIs(1));
+    EXPECT_EQ(now.build.readings[0].values, std::vector{0.155});
+    EXPECT_THAT(after({Redone{}}).build.readings, SizeIs(2));
+}
+
+TEST_F(Fold, APartHasOneDecisionAndTheLastOneStands) {
+    const PartDecided reuse{PartDecision{.part = PartId{"P"}, .fate = PartFate::Reuse, .by = "R. Ohlin"}};
+    const PartDecided renew{PartDecision{.part = PartId{"P"}, .fate = PartFate::Renew, .by = "T. Hald"}};
+    const JobState now = after({reuse, renew});
+    ASSERT_THAT(now.build.decisions, SizeIs(1));
+    EXPECT_EQ(now.build.decisions[0].by, "T. Hald");
+    EXPECT_EQ(after({Undone{}}).build.decisions[0].by, "R. Ohlin");
+}
+
+TEST_F(Fold, WorkThatWasNotDoneAfterAllIsNoMoreThere) {
+    EXPECT_EQ(after({WorkStated{"washed", true, ""}, WorkStated{"washed", true, ""}}).build.work,
+              std::vector<std::string>{"washed"});
+    EXPECT_THAT(after({WorkStated{"washed", false, ""}}).build.work, IsEmpty());
+}
+
 TEST_F(Fold, AStepThatIsDoneAgainTakesItsOldPlace) {
     after({done("A"), HoldPointPassed{.step = StepId{"E"}, .by = "I. Dorn", .loneWorker = true}, done("F"),
            StepUndone{StepId{"A"}, "", ""}});

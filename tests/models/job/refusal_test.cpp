@@ -193,4 +193,37 @@ TEST_F(Refusal, WhatIsNothingIsNotTakenDown) {
     EXPECT_EQ(places(ConditionStated{SeatId{"seat-ROTOR"}, "rusty", true}), "seat-ROTOR seat-ROTOR/state");
 }
 
+TEST_F(Refusal, AReadingIsRefusedAtEachFaultAndAnOddOneIsTaken) {
+    frame_.measurements = {
+        Measurement{.id = MeasurementId{"M1"},
+                    .name = "collar",
+                    .step = a_,
+                    .methods = {Method{.id = "ball"}},
+                    .quantities = {Quantity{.id = QuantityId{"a"}, .limits = {.method = "ball"}}}}};
+    Reading reading{.measurement = "M1", .values = {3.5}, .unit = "mm", .method = "ball"};
+    EXPECT_THAT(of(ReadingTaken{reading}), IsEmpty());
+    reading.values = {350.0};
+    EXPECT_THAT(of(ReadingTaken{reading}), IsEmpty()) << "odd, but it may be so";
+    reading.quantity = "a";
+    reading.values = {3.5, -1.0, std::nan("")};
+    reading.unit = "inch";
+    reading.method = "eye";
+    EXPECT_EQ(places(ReadingTaken{reading}), "a/unit a/method a/values/1 a/values/2");
+    EXPECT_EQ(places(ReadingTaken{Reading{.measurement = "M9"}}), "M9/measurement");
+}
+
+TEST_F(Refusal, ADecisionNeedsItsPartAndAName) {
+    frame_.parts.push_back(Part{.id = PartId{"COLLAR"}});
+    EXPECT_THAT(of(PartDecided{{.part = PartId{"COLLAR"}, .by = "R. Ohlin"}}), IsEmpty());
+    EXPECT_EQ(places(PartDecided{{.part = PartId{"COLLAR"}, .by = " "}}), "COLLAR");
+    EXPECT_EQ(places(PartDecided{{.part = PartId{"X"}, .by = "R. Ohlin"}}), "decision");
+}
+
+TEST_F(Refusal, WorkIsWhatAMeasurementShows) {
+    EXPECT_EQ(places(WorkStated{"washed", true, ""}), "work");
+    Quantity gap{.id = QuantityId{"g"}, .expectations = {Expectation{.work = "washed"}}};
+    frame_.measurements = {Measurement{.id = MeasurementId{"M1"}, .quantities = {gap}}};
+    EXPECT_THAT(of(WorkStated{"washed", true, ""}), IsEmpty());
+}
+
 } // namespace gapwise
