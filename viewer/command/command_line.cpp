@@ -38,6 +38,7 @@ struct Typed {
     CheckRequest check{};
     FrameRequest frame{};
     JobRequest job{};
+    MeasureRequest measure{};
     TorqueTyped torque{};
     bool json = false;
 };
@@ -134,6 +135,33 @@ void addJob(CLI::App& app, Typed& typed) {
         JobRequest::Act::Slip);
 }
 
+void addMeasure(CLI::App& app, Typed& typed) {
+    CLI::App* measure =
+        addCommand(app, typed.json, "measure",
+                   "Judge every measurement: value, prediction, limits, before, what explains it");
+    MeasureRequest& request = typed.measure;
+    measure->add_option("BUILD", request.build, "Build sheet, or - for standard input")
+        ->type_name("")
+        ->required();
+    measure->add_option("--bench", request.bench, "Instruments of the bench, else those of the demo bench")
+        ->type_name("FILE");
+    measure->add_option("--on", request.on, "Day of readings without one, for calibrations: 2026-05-04")
+        ->type_name("DATE");
+    measure->add_option("--chain", request.chain, "This chain only: its links and their shares")
+        ->type_name("ID");
+    measure->add_flag("--effects", request.effects, "What each change of a part does to every gap");
+    measure
+        ->add_option("--select", request.select,
+                     "All grades of this dimension, with every gap that they move")
+        ->type_name("DIMENSION");
+    measure->add_option("--trials", request.trials, "Draw the chains at random so many times")
+        ->type_name("N");
+    measure->add_option("--seed", request.seed, "Where the draw begins: the same seed, the same result")
+        ->type_name("N");
+    measure->footer("Exit status: 0 holds, 1 something is beyond its limit or a decision is open,\n"
+                    "2 bad input or usage, 3 this machine cannot do it now.");
+}
+
 /// `gapwise clock`, `gapwise frame show`: what was understood before the trouble.
 std::string typedCommand(const CLI::App& app) {
     std::string name = "gapwise";
@@ -189,6 +217,8 @@ Request requestOf(const CLI::App& app, const Typed& typed) {
         return typed.check;
     if (app.got_subcommand("job"))
         return typed.job;
+    if (app.got_subcommand("measure"))
+        return typed.measure;
     if (app.got_subcommand("torque"))
         return requestOf(typed.torque);
     return typed.frame;
@@ -204,6 +234,7 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
     addClock(app, typed);
     addFrame(app, typed);
     addJob(app, typed);
+    addMeasure(app, typed);
     addTorque(app, typed.torque, typed.json);
     // Last, or the commands would take it over.
     app.footer(std::string{kWindowCommands} + "\n" + kExitStatus);
@@ -222,8 +253,8 @@ std::variant<Request, Outcome> parseCommand(const std::vector<std::string>& argu
 }
 
 bool isCommand(std::string_view word) {
-    return word == "check" || word == "clock" || word == "frame" || word == "job" || word == "torque" ||
-           word.starts_with('-');
+    return word == "check" || word == "clock" || word == "frame" || word == "job" || word == "measure" ||
+           word == "torque" || word.starts_with('-');
 }
 
 /// A frame or a file in the place of a command is opened.

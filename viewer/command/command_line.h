@@ -4,6 +4,7 @@
 #include "viewer/command/clock_command.h"
 #include "viewer/command/frame_command.h"
 #include "viewer/command/job_command.h"
+#include "viewer/command/measure_command.h"
 #include "viewer/command/outcome.h"
 #include "viewer/command/torque_command.h"
 
@@ -23,8 +24,8 @@ struct WindowRequest {
     std::vector<std::string> arguments{};
 };
 
-using Request = std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, JobRequest, TorqueRequest,
-                             WindowRequest>;
+using Request = std::variant<HelpRequest, ClockRequest, CheckRequest, FrameRequest, JobRequest,
+                             MeasureRequest, TorqueRequest, WindowRequest>;
 
 /// The arguments without the program's name. The failure is a usage error in the words of the command line.
 std::variant<Request, Outcome> parseCommandLine(const std::vector<std::string>& arguments);

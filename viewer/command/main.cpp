@@ -32,6 +32,10 @@ Outcome run(const Request& request, Format format) {
             [&](const JobRequest& job) {
                 return withData([&](const DataFolder& data) { return jobCommand(data, job, format); });
             },
+            [&](const MeasureRequest& measure) {
+                return withData(
+                    [&](const DataFolder& data) { return measureCommand(data, measure, format); });
+            },
             [&](const TorqueRequest& torque) {
                 return torqueCommand(torque, format, [] { return findDataFolder(runningProgram()); });
             },

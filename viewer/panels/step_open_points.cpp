@@ -17,6 +17,13 @@ namespace {
 
 using Kind = SheetParagraph::Kind;
 
+MeasurementId measurementOf(const Frame& frame, const QuantityId& quantity) {
+    for (const Measurement& measurement : frame.measurements)
+        if (measurement.quantity(quantity))
+            return measurement.id;
+    return {};
+}
+
 /// Where a tap on what is missing leads.
 void leadTo(const StepPage& page, const Missing& missing) {
     StepDrafts& drafts = page.drafts();
@@ -24,6 +31,9 @@ void leadTo(const StepPage& page, const Missing& missing) {
     switch (missing.kind) {
     case Missing::Kind::Part: page.wish = TakeInHand{PartId{missing.id}}; break;
     case Missing::Kind::Fastener: page.wish = OpenFastener{FastenerId{missing.id}}; break;
+    case Missing::Kind::Reading:
+        page.wish = OpenMeasurement{measurementOf(page.job.frame, QuantityId{missing.id})};
+        break;
     case Missing::Kind::Question: drafts.tab = tabOfQuestion(missing.id); break;
     case Missing::Kind::Caution: drafts.tab = "cautions"; break;
     case Missing::Kind::HoldPoint: drafts.tab = "hold"; break;
