@@ -296,8 +296,9 @@ void drawDatum(const Sheet& sheet) {
                             palette::kInk);
     ImFont* font = surface.fonts().small;
     const double width = static_cast<double>(sizeOf(font, "datum").x) + 4.0;
-    writeLine({x + surface.px(9.0), y - lineHeightOf(font) - 2.0, width, lineHeightOf(font)}, "datum",
-              {font});
+    const Area word{x + surface.px(9.0), y - lineHeightOf(font) - 2.0, width, lineHeightOf(font)};
+    fillArea(word, palette::kSheet, 2.0);
+    writeLine(word, "datum", {font});
 }
 
 /// Which end is which, and where the rotor is pushed.
