@@ -6,6 +6,8 @@ namespace gapwise {
 namespace {
 
 constexpr double kNoticeWidth = 372.0;
+/// How much wider than the others the button of the measurements is.
+constexpr double kMeasuresShare = 1.25;
 
 /// A button on the dark ground.
 bool act(const Surface& surface, const Area& area, const char* label, bool enabled) {
@@ -20,20 +22,31 @@ std::optional<Wish> acts(const Job& job, const Area& area, const Surface& surfac
     std::optional<Wish> wish;
     const double gap = surface.px(6.0);
     const double who = std::max(surface.target, surface.px(84.0));
-    const Area four{area.x + who + gap, area.y, area.width - who - gap, area.height};
+    const double measures = kMeasuresShare;
+    const Area rest{area.x + who + gap, area.y, area.width - who - gap, area.height};
+    const double unit = (rest.width - 4.0 * gap) / (4.0 + measures);
+    double x = rest.x;
+    const auto next = [&](double share) {
+        const Area place{x, rest.y, unit * share, rest.height};
+        x = place.right() + gap;
+        return place;
+    };
     const auto& person = job.state.person;
     if (button(surface, {area.x, area.y, who, area.height}, person ? person->name : "Sign on",
                {.font = surface.fonts().small,
                 .second = person ? nameOf(person->role) : std::string_view{"nobody yet"},
                 .id = "Who"}))
         toggle(surface.drafts(), Drafts::Box::Who);
-    if (act(surface, columnOf(four, 4, 0, gap), "Undo", job.state.canUndo > 0))
+    if (act(surface, next(1.0), "Undo", job.state.canUndo > 0))
         wish = Act{Undone{}};
-    if (act(surface, columnOf(four, 4, 1, gap), "Redo", job.state.canRedo > 0))
+    if (act(surface, next(1.0), "Redo", job.state.canRedo > 0))
         wish = Act{Redone{}};
-    if (act(surface, columnOf(four, 4, 2, gap), "File …", true))
+    if (button(surface, next(measures), "Measures",
+               {.chosen = job.measures.has_value(), .font = surface.fonts().small}))
+        wish = job.measures && !job.measurementInHand ? ReadMeasures{} : ReadMeasures{MeasuresPage{}};
+    if (act(surface, next(1.0), "File …", true))
         toggle(surface.drafts(), Drafts::Box::File);
-    if (act(surface, columnOf(four, 4, 3, gap), "Keys …", true))
+    if (act(surface, next(1.0), "Keys …", true))
         toggle(surface.drafts(), Drafts::Box::Keys);
     return wish;
 }
@@ -68,7 +81,7 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
     const Area upper{inner.right() - notice, inner.y, notice, half};
     drawNotice(words, upper.inset(surface.px(1.0)), surface);
     drawPrevails({upper.x, upper.bottom(), notice, half}, surface);
-    const double width = surface.px(304.0);
+    const double width = surface.px(372.0);
     const Area buttons{upper.x - surface.px(14.0) - width, inner.y + surface.px(4.0), width,
                        inner.height - surface.px(8.0)};
     const Area line{inner.x, inner.y, buttons.x - inner.x - surface.px(12.0), inner.height * 0.54};
@@ -83,7 +96,8 @@ std::optional<Wish> nearBanner(const Job& job, const BannerWords& words, const A
 /// Large words over the width; below them two lines: the job with what is to be heeded, and the notices.
 std::optional<Wish> farBanner(const Job& job, const BannerWords& words, const Area& inner,
                               const Surface& surface) {
-    const double width = 4.0 * surface.target + std::max(surface.target, surface.px(84.0)) + surface.px(24.0);
+    const double width = (4.0 + kMeasuresShare) * surface.target +
+                         std::max(surface.target, surface.px(84.0)) + surface.px(30.0);
     const Area buttons{inner.right() - width, inner.y, width, inner.height};
     const double free = buttons.x - inner.x - surface.px(12.0);
     const Area upper{inner.x, inner.y, free, surface.px(46.0)};

@@ -139,7 +139,7 @@ void drawReading(const LimitBar& bar, const BarPlan& plan, const Surface& surfac
     std::string words = numberWords(*bar.value, bar.decimals);
     if (bar.expanded > 0.0)
         words += " ± " + numberWords(bar.expanded, bar.decimals);
-    words += fmt::format(" {} · {}", bar.unit, look.word);
+    words += fmt::format(" {} · {}", bar.unit, bar.word.empty() ? look.word : bar.word);
     writeRow({{at, words, {surface.fonts().strong, look.colour}}}, plan.reading, 0.0);
 }
 

@@ -81,6 +81,12 @@ std::string gaugeWords(const Instrument& gauge) {
     return words;
 }
 
+/// `U 0.003, until 2027-03-31`
+std::string shortGauge(const Instrument& gauge) {
+    return fmt::format("U {:g}, {}", gauge.uncertainty,
+                       gauge.calibratedUntil.empty() ? "no date known" : "until " + gauge.calibratedUntil);
+}
+
 /// Those of the sheet and of the bench, what suits first.
 std::vector<const Instrument*> gaugesOf(const MeasureWork& work, std::string_view today) {
     std::vector<const Instrument*> gauges;
@@ -140,10 +146,7 @@ std::vector<Chip> chipsOf(const MeasureWork& work, std::string_view today) {
     if (work.gauge) {
         const std::string fault = gaugeFault(work, *work.gauge, today);
         gauge = (fault.empty() ? "" : "! ") + work.gauge->id;
-        second = fault.empty()
-                     ? fmt::format("U {:g}, until {}", work.gauge->uncertainty,
-                                   work.gauge->calibratedUntil.empty() ? "?" : work.gauge->calibratedUntil)
-                     : fault;
+        second = fault.empty() ? shortGauge(*work.gauge) : fault;
     }
     chips.push_back({1.25, Page::Gauge, gauge, second, "gauge", true});
     if (work.method) {
@@ -242,8 +245,7 @@ void chooseGauge(const MeasureWork& work, const Area& area, const Surface& surfa
     choices.push_back({"None of these", "the reading says none", "gauge none", !work.gauge});
     if (const auto chosen =
             choose(choices, {area.x, area.y, right.x - gap - area.x, area.height}, 3, surface)) {
-        const std::string key = work.measurement.id.text + "/" + (work.method ? work.method->id : "");
-        drafts.gauges[key] = *chosen < gauges.size() ? gauges[*chosen]->id : "";
+        takeGauge(work, drafts, *chosen < gauges.size() ? gauges[*chosen]->id : "");
         drafts.page = Page::Read;
     }
     const double row = std::max(surface.target, surface.px(46.0));

@@ -213,6 +213,8 @@ LimitBar barOf(const MeasureWork& work) {
         bar.predicted = Window{work.result->predicted->least, work.result->predicted->most};
         bar.predictedValue = work.result->predicted->value;
     }
+    if (!evaluated && bar.value)
+        bar.word = "not taken yet";
     if (evaluated)
         bar.standing = work.occasion == Occasion::After ? work.result->standing : Standing::NoLimit;
     return bar;

@@ -179,7 +179,7 @@ std::optional<double> MeasureWork::judged() const {
 void turnTo(const Job& job, const Measurement& measurement, MeasureDrafts& drafts) {
     const std::size_t events = job.log.events.size();
     if (drafts.frame != job.frame.id.text || events < drafts.events)
-        drafts = {};
+        drafts = {.quantity = drafts.quantity};
     drafts.frame = job.frame.id.text;
     drafts.events = events;
     const StepId step = job.step.value_or(StepId{});
@@ -189,7 +189,14 @@ void turnTo(const Job& job, const Measurement& measurement, MeasureDrafts& draft
     drafts.step = step;
     drafts.occasion =
         measurement.before && measurement.before == job.step ? Occasion::Before : Occasion::After;
-    turnToQuantity(measurement.quantities.front().id, drafts);
+    const Quantity* aimedAt = measurement.quantity(drafts.quantity);
+    turnToQuantity(aimedAt ? aimedAt->id : measurement.quantities.front().id, drafts);
+}
+
+Wish openAt(const Measurement& measurement, const QuantityId& quantity, MeasureDrafts& drafts) {
+    drafts.measurement = {}; // It begins anew, at this quantity.
+    drafts.quantity = quantity;
+    return OpenMeasurement{measurement.id};
 }
 
 void turnToQuantity(const QuantityId& quantity, MeasureDrafts& drafts) {
@@ -261,6 +268,10 @@ std::string gaugeFault(const MeasureWork& work, const Instrument& gauge, std::st
     if (about && (std::abs(*about) < gauge.least || std::abs(*about) > gauge.most))
         return fmt::format("reads from {:g} to {:g} {}", gauge.least, gauge.most, gauge.unit);
     return {};
+}
+
+void takeGauge(const MeasureWork& work, MeasureDrafts& drafts, std::string gauge) {
+    drafts.gauges[gaugeKeyOf(work.measurement, work.method)] = std::move(gauge);
 }
 
 std::vector<std::string> heeded(const MeasureWork& work, std::string_view today) {

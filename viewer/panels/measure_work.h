@@ -37,9 +37,12 @@ struct MeasureWork {
     std::optional<double> judged() const;
 };
 
-/// Turns the drafts to a measurement: another one, or one of another job, begins anew; at the step of the
-/// strip-down it is read as received.
+/// Turns the drafts to the measurement that is in hand: another one, or one of another job, begins anew; at
+/// the step of the strip-down it is read as received.
 void turnTo(const Job& job, const Measurement& measurement, MeasureDrafts& drafts);
+
+/// Opens a measurement at one of its quantities.
+Wish openAt(const Measurement& measurement, const QuantityId& quantity, MeasureDrafts& drafts);
 
 MeasureWork measureWorkOf(const Job& job, const Measurement& measurement, const MeasureDrafts& drafts,
                           std::string_view today);
@@ -55,6 +58,9 @@ std::string placeWords(const MeasureWork& work);
 /// Why an instrument does not suit what is measured: of another kind, beyond its range, run out; empty where
 /// it does.
 std::string gaugeFault(const MeasureWork& work, const Instrument& gauge, std::string_view today);
+
+/// Takes a gauge to the measurement, as long as it is read by this method; empty: none is named.
+void takeGauge(const MeasureWork& work, MeasureDrafts& drafts, std::string gauge);
 
 /// What is to be heeded before the reading is taken: of the method, of the instrument.
 std::vector<std::string> heeded(const MeasureWork& work, std::string_view today);

@@ -1,5 +1,6 @@
 #include "viewer/panels/card_frame.h"
 #include "viewer/panels/draw.h"
+#include "viewer/panels/measure_work.h"
 #include "viewer/panels/measuring_pages.h"
 
 #include <fmt/format.h>
@@ -144,7 +145,7 @@ std::optional<Wish> drawSettling(const Job& job, const Area& area, const Surface
                     place.width - surface.px(20.0), words + 1.0},
                    settling.words, {wordFont(surface)});
         if (pressed.done)
-            wish = OpenMeasurement{found.measurement->id};
+            wish = openAt(*found.measurement, settling.quantity, surface.drafts().measure);
         y += height + surface.px(8.0);
     }
     if (settles.empty())

@@ -1,3 +1,4 @@
+#include "viewer/panels/measure_work.h"
 #include "viewer/panels/measuring_pages.h"
 #include "viewer/panels/plot_parts.h"
 
@@ -58,7 +59,9 @@ std::optional<Wish> linkRow(const Job& job, const LinkShare& link, const Area& r
     writeLine({value.x, value.y + value.height * 0.52, value.width, value.height * 0.44},
               link.measured ? "measured" : (can ? "drawing size: touch to read it" : "drawing size"),
               {surface.fonts().small, palette::kSoftInk, Align::Right});
-    return pressed.done ? std::optional<Wish>{OpenMeasurement{found.measurement->id}} : std::nullopt;
+    if (!pressed.done)
+        return std::nullopt;
+    return openAt(*found.measurement, link.of, surface.drafts().measure);
 }
 
 /// The values that the prediction stands on.

@@ -1,3 +1,4 @@
+#include "viewer/panels/measure_work.h"
 #include "viewer/panels/measuring_pages.h"
 
 #include <fmt/format.h>
@@ -210,7 +211,9 @@ std::optional<Wish> drawRow(const QuantityResult& result, const Area& row, const
               {surface.fonts().small, second.colour});
     drawSmallBar(limitBarOf(result), whole.next(columns.bar), surface);
     writeStanding(result, whole.next(columns.standing), surface);
-    return pressed.done ? std::optional<Wish>{OpenMeasurement{result.measurement->id}} : std::nullopt;
+    if (!pressed.done)
+        return std::nullopt;
+    return openAt(*result.measurement, result.quantity->id, surface.drafts().measure);
 }
 
 std::optional<LeverSketch> leverOf(const Job& job) {

@@ -66,6 +66,7 @@ struct LimitBar {
     std::optional<double> value{};
     double expanded = 0.0; ///< U of the value.
     Standing standing = Standing::NotRead;
+    std::string_view word{}; ///< Beside the value; empty: that of its standing.
     std::string unit{"mm"};
     int decimals = 3;
 };

@@ -122,39 +122,6 @@ void addConsumables(StepPage& page) {
     addList(page, "New", items);
 }
 
-/// How far the quantities of a measurement are read at this step.
-std::string readWords(const Job& job, const Measurement& measurement, bool before) {
-    if (measurement.quantities.empty())
-        return "judged by eye";
-    std::size_t read = 0;
-    bool beyond = false;
-    for (const Quantity& each : measurement.quantities) {
-        const QuantityResult* result = job.measured.of(each.id);
-        const bool there = result && (before ? result->before.has_value() : result->after.has_value());
-        read += there ? 1 : 0;
-        beyond = beyond || (there && !before && result->standing == Standing::Beyond);
-    }
-    const std::string words = read == 0 ? "not read"
-                              : read == measurement.quantities.size()
-                                  ? "read"
-                                  : fmt::format("{} of {} read", read, measurement.quantities.size());
-    return words + (before ? ", as received" : "") + (beyond ? " · ! beyond a limit" : "");
-}
-
-void addMeasured(StepPage& page) {
-    bool heading = false;
-    for (const Measurement& each : page.job.frame.measurements) {
-        const bool before = each.before == page.step.id;
-        if (each.step != page.step.id && !before)
-            continue;
-        if (!std::exchange(heading, true))
-            page.flow.text(Kind::Heading, "Measure");
-        addButton(page, each.name,
-                  {.second = readWords(page.job, each, before), .id = "measure " + each.id.text},
-                  [p = page, id = each.id] { p.wish = OpenMeasurement{id}; });
-    }
-}
-
 } // namespace
 
 void addActs(StepPage& page) {
@@ -171,7 +138,6 @@ void addActs(StepPage& page) {
     addLubricants(page);
     addList(page, "Tools", page.step.tools);
     addConsumables(page);
-    addMeasured(page);
     addList(page, "Written down", page.step.records);
 }
 

@@ -5,6 +5,7 @@
 #include "viewer/panels/card_frame.h"
 #include "viewer/panels/step_cautions.h"
 #include "viewer/panels/step_marks.h"
+#include "viewer/panels/step_measure.h"
 #include "viewer/panels/step_page.h"
 #include "viewer/panels/step_question_pages.h"
 
@@ -44,6 +45,8 @@ std::vector<Tab> tabsOf(const Job& job, const Step& step) {
         tabs.push_back({"cautions", "Cautions", unread == 0 ? "read" : fmt::format("{} to read", unread)});
     }
     tabs.push_back({"do", "Do", "acts, parts"});
+    if (!measurementsOf(job.frame, step.id).empty())
+        tabs.push_back({"measure", "Measure", measuredWords(job, step.id)});
     if (!step.witness.empty())
         tabs.push_back({"look", "Check", openWords(unanswered(job, step, "look"))});
     for (const StepQuestion question : step.asks) {
@@ -64,6 +67,8 @@ void addTab(StepPage& page, const std::string& tab) {
         return addReopening(page);
     if (tab == "cautions")
         return addCautions(page);
+    if (tab == "measure")
+        return addMeasurements(page);
     if (tab == "look")
         return addWitness(page);
     if (tab == "hold")

@@ -21,10 +21,15 @@ void judge(Job& job, const Build& build) {
         CheckOptions{.sister = job.sister ? &*job.sister : nullptr, .currentView = job.lookingView()});
 }
 
-void refresh(Job& job) {
-    job.state = stateOf(job.frame, job.log);
+/// Who looks from elsewhere sees other clocks; nothing was done.
+void judgeFromHere(Job& job) {
     judge(job, job.state.build);
     job.procedure = procedureNow(job);
+}
+
+void refresh(Job& job) {
+    job.state = stateOf(job.frame, job.log);
+    judgeFromHere(job);
     job.measured = measureReport(job.frame, job.state.build, job.bench, {});
     job.stack = stackNow(job);
     drawShownChain(job);
@@ -210,7 +215,7 @@ public:
         if (!workplace_.job)
             return;
         workplace_.job->standpoint = wish.standpoint;
-        refresh(*workplace_.job);
+        judgeFromHere(*workplace_.job);
     }
 
     void operator()(const SaveSheet& wish) const {
@@ -350,7 +355,7 @@ private:
         if (standpoint.kind != LookKind::BothEnds)
             standpoint.kind = LookKind::WhereIStand;
         standpoint.pulledApart = 0.0;
-        refresh(*workplace_.job);
+        judgeFromHere(*workplace_.job);
     }
 
     /// A move is named in the picture of where the person stands; the attitude is kept as seen from the front

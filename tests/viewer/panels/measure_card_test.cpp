@@ -85,7 +85,7 @@ protected:
         job.frame.measurements = gauged();
         job.bench.instruments = gauges();
         job.log.start.attitude = Attitude{};
-        grant(desk.workplace, LookAgain{job.standpoint}); // Reckons everything anew.
+        desk.at.doneSoFar({}); // Reckons everything anew.
         grant(desk.workplace, OpenStep{StepId{step}});
         grant(desk.workplace, OpenMeasurement{MeasurementId{measurement}});
         desk.frames(3);
@@ -265,7 +265,7 @@ TEST_F(MeasureCard, AStepOpensItsMeasurements) {
     open("axial", Use::Practise, "D1");
     grant(desk.workplace, OpenMeasurement{});
     desk.frames(2);
-    desk.click("step/tab do");
+    desk.click("step/tab measure");
     desk.frames(2);
     for (int page = 0; page < 8 && !desk.has("step/measure axial"); ++page)
         desk.click("step/Read on");

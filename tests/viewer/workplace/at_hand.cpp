@@ -48,7 +48,10 @@ std::filesystem::path AtHand::sheetFile(const std::string& sheet) const {
 void AtHand::doneSoFar(const std::vector<std::string>& steps) {
     for (const std::string& step : steps)
         workplace.job->log.start.stepsDone.emplace_back(step);
-    grant(workplace, LookAgain{workplace.job->standpoint});
+    Job& job = *workplace.job;
+    job.state = stateOf(job.frame, job.log);
+    job.measured = measureReport(job.frame, job.state.build, job.bench, {});
+    grant(workplace, LookAgain{job.standpoint}); // Judges it.
 }
 
 std::vector<std::string> AtHand::stepsBefore(const std::string& step) const {
