@@ -32,7 +32,11 @@ public:
                                                     prediction_->valueMm + prediction_->rssMm));
     }
 
-    std::string words() const {
+    std::string words(Occasion occasion) const {
+        if (occasion == Occasion::Before)
+            return fmt::format("{} bearing: {} by the readings ({} with the parts of now){}.", name_,
+                               bandWords(band_, kDecimals),
+                               numberWords(prediction_->valueMm, kDecimals, Unit::Millimetres), limitWords());
         return fmt::format(
             "{} bearing: {} by the readings, {} by its parts{}{}.", name_, bandWords(band_, kDecimals),
             numberWords(prediction_->valueMm, kDecimals, Unit::Millimetres), comparison(), limitWords());
@@ -63,12 +67,11 @@ private:
 } // namespace
 
 std::optional<PlayResult> playResult(const Frame& frame, std::span<const Prediction> chains,
-                                     const std::optional<Evaluated>& nose,
-                                     const std::optional<Evaluated>& turbine) {
+                                     const EndsRead& read) {
     const std::optional<PartPlays> parts = partPlays(frame, chains);
-    if (!parts || !nose || !turbine)
+    if (!parts || !read.nose || !read.turbine)
         return std::nullopt;
-    const PlayBands bands = separatedBand(leverOf(*frame.lever), {nose->value, turbine->value});
+    const PlayBands bands = separatedBand(leverOf(*frame.lever), {read.nose->value, read.turbine->value});
     const BearingWords compressor{frame, chains, frame.lever->compressorPlay, "Compressor", bands.compressor};
     const BearingWords turbineEnd{frame, chains, frame.lever->turbinePlay, "Turbine", bands.turbine};
     PlayResult result{.compressorBand = windowOf(bands.compressor),
@@ -79,7 +82,7 @@ std::optional<PlayResult> playResult(const Frame& frame, std::span<const Predict
     result.words =
         contradicts(bands)
             ? std::string{"The two readings do not belong to one shaft and one method: read again."}
-            : compressor.words() + " " + turbineEnd.words();
+            : compressor.words(read.occasion) + " " + turbineEnd.words(read.occasion);
     return result;
 }
 

@@ -4,10 +4,17 @@
 
 namespace gapwise {
 
-/// Two end readings taken apart into a band of play at each bearing, beside what the parts give. Nothing
-/// where one is missing or the frame has no lever.
+/// Readings at both ends of the shaft, where they were taken.
+struct EndsRead {
+    std::optional<Evaluated> nose{};
+    std::optional<Evaluated> turbine{};
+    Occasion occasion = Occasion::After;
+};
+
+/// Two end readings taken apart into a band of play at each bearing, beside what the parts give. Readings
+/// from before are of other parts: they are not said to agree. Nothing where one is missing or the frame has
+/// no lever.
 std::optional<PlayResult> playResult(const Frame& frame, std::span<const Prediction> chains,
-                                     const std::optional<Evaluated>& nose,
-                                     const std::optional<Evaluated>& turbine);
+                                     const EndsRead& read);
 
 } // namespace gapwise

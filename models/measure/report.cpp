@@ -13,9 +13,11 @@ namespace gapwise {
 namespace {
 
 std::optional<PlayResult> playOf(const Frame& frame, std::span<const Prediction> chains,
-                                 const ReadValues& read) {
-    return playResult(frame, chains, valueIn(read, frame.lever->noseReading),
-                      valueIn(read, frame.lever->turbineReading));
+                                 const ReadValues& read, Occasion occasion) {
+    return playResult(frame, chains,
+                      {.nose = valueIn(read, frame.lever->noseReading),
+                       .turbine = valueIn(read, frame.lever->turbineReading),
+                       .occasion = occasion});
 }
 
 } // namespace
@@ -31,8 +33,8 @@ MeasureReport measureReport(const Frame& frame, const Build& build, const Bench&
     JudgedQuantities judged = judgedQuantities(frame, build, bench, settings.today);
     MeasureReport report{.quantities = std::move(judged.quantities), .chains = std::move(judged.chains)};
     if (frame.lever) {
-        report.play = playOf(frame, report.chains, judged.read.after);
-        report.playBefore = playOf(frame, report.chains, judged.read.before);
+        report.play = playOf(frame, report.chains, judged.read.after, Occasion::After);
+        report.playBefore = playOf(frame, report.chains, judged.read.before, Occasion::Before);
     }
     report.diagnosis = diagnose(frame, caseOf(frame, build, judged.read.after));
     report.selections = selectionsOf(frame, measuredValues(judged.read.after));

@@ -160,7 +160,10 @@ std::string signOf(const PartVerdict& verdict) {
     if (verdict.open)
         return "✗ OPEN";
     const bool sure = verdict.worst == Standing::Within || verdict.worst == Standing::Between;
-    return sure ? "✓" : verdict.worst == Standing::Beyond ? "✗" : "?";
+    if (verdict.worst == Standing::Beyond)
+        return "✗";
+    const bool unlimited = verdict.worst == Standing::NoLimit || verdict.worst == Standing::NotRead;
+    return sure ? "✓" : unlimited ? "·" : "?";
 }
 
 std::string partsText(const MeasureReport& report) {
