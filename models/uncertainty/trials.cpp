@@ -156,7 +156,8 @@ CoverageInterval Trials::centralInterval(double p) const {
 
 CoverageInterval Trials::shortestInterval(double p) const {
     assert(p > 0.0 && p < 1.0);
-    const std::size_t held = std::min(static_cast<std::size_t>(p * moments_.count + 0.5), count() - 1);
+    const std::size_t held =
+        std::min(static_cast<std::size_t>(std::llround(p * moments_.count)), count() - 1);
     const std::vector<double> lower = orderedBetween(values_, 0, count() - 1 - held);
     const std::vector<double> upper = orderedBetween(values_, held, count() - 1);
     CoverageInterval shortest{.least = lower.front(), .most = upper.front()};

@@ -127,7 +127,7 @@ TEST(Sum, OfFourNormals) {
 
 // JCGM 101:2008 9.2.4, from memory and reckoned (UNC-18): the GUM's normal factor would say ± 19.9.
 TEST(Sum, WhereOneRectangleRules) {
-    const double narrow = std::sqrt(3.0);
+    const double narrow = std::numbers::sqrt3;
     Inputs inputs(3, InputQuantity::rectangular(0.0, narrow));
     inputs.push_back(InputQuantity::rectangular(0.0, 10.0 * narrow));
     const Trials trials = sumOf(inputs);
@@ -140,7 +140,7 @@ TEST(Sum, WhereOneRectangleRules) {
 
 // The normal law (STK-05): links of ± t taken as three standard deviations.
 TEST(Sum, LeavesTheRootSumOfSquaresOnceIn370) {
-    const double tolerances[] = {0.20, 0.10, 0.15};
+    const std::array tolerances{0.20, 0.10, 0.15};
     Inputs inputs;
     for (const double tolerance : tolerances)
         inputs.push_back(InputQuantity::normal(0.0, tolerance / 3.0));

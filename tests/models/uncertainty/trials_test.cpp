@@ -100,8 +100,8 @@ RC_GTEST_PROP(Trials, AnswerAsSortedValuesDo, ()) {
     const double p = *rc::gen::inRange(1, 100) / 100.0;
     const auto rank = static_cast<std::size_t>(p * static_cast<double>(values.size()));
     RC_ASSERT(trials.quantile(p).value == sorted[std::min(rank, sorted.size() - 1)]);
-    const auto held =
-        std::min(static_cast<std::size_t>(p * static_cast<double>(values.size()) + 0.5), values.size() - 1);
+    const auto held = std::min(static_cast<std::size_t>(std::llround(p * static_cast<double>(values.size()))),
+                               values.size() - 1);
     double shortest = sorted.back() - sorted.front();
     for (std::size_t i = 0; i + held < sorted.size(); ++i)
         shortest = std::min(shortest, sorted[i + held] - sorted[i]);
