@@ -21,6 +21,9 @@ std::optional<Wish> causesPage(const Job& job, const Area& area, const Surface& 
 /// A reading of a quantity as a bar shows it.
 LimitBar limitBarOf(const QuantityResult& result);
 
+/// With how many decimals a quantity is shown: as its instrument resolves, else as its unit is read.
+int decimalsFor(const QuantityResult& result);
+
 /// Height of a row that is pressed.
 double rowHeight(const Surface& surface);
 

@@ -189,7 +189,7 @@ std::string wordsOf(const Job& job, const PartVerdict& part) {
         const QuantityResult* result = job.measured.of(quantity);
         if (!result || !result->after)
             continue;
-        const int decimals = decimalsOf(result->quantity->unit);
+        const int decimals = decimalsFor(*result);
         words += fmt::format(" · {} {} ± {}", quantity.text, numberWords(result->after->judged, decimals),
                              numberWords(result->after->expanded, decimals));
     }

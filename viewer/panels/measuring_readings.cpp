@@ -165,7 +165,7 @@ void writeName(const QuantityResult& result, const Area& area, const Surface& su
 
 void writeNumbers(const QuantityResult& result, Cells& cells, const Columns& columns,
                   const Surface& surface) {
-    const int decimals = decimalsOf(result.quantity->unit);
+    const int decimals = decimalsFor(result);
     ImFont* font = surface.fonts().body;
     writeLine(cells.next(columns.received), receivedWords(result, decimals),
               {font, palette::kInk, Align::Right});

@@ -91,6 +91,13 @@ std::optional<Wish> measuringSheet(const Job& job, const Area& area, const Surfa
     return wish;
 }
 
+int decimalsFor(const QuantityResult& result) {
+    for (const std::optional<Evaluated>* read : {&result.after, &result.before})
+        if (*read)
+            return (*read)->decimals;
+    return decimalsOf(result.quantity->unit);
+}
+
 double rowHeight(const Surface& surface) {
     return surface.bench ? surface.target : surface.px(40.0);
 }
@@ -102,7 +109,7 @@ LimitBar limitBarOf(const QuantityResult& result) {
                  .freshWord = quantity.part.text.empty() ? "window" : "new",
                  .standing = result.standing,
                  .unit = std::string{symbolOf(quantity.unit)},
-                 .decimals = decimalsOf(quantity.unit)};
+                 .decimals = decimalsFor(result)};
     if (bar.fresh.empty() && bar.service.empty())
         bar.fresh = result.limit;
     if (result.predicted) {

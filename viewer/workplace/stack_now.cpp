@@ -2,22 +2,12 @@
 
 #include "viewer/workplace/workplace.h"
 
-#include <vector>
-
 namespace gapwise {
 
 namespace {
 
 /// Enough for a histogram on a screen: its bars do not move visibly from one seed to the next.
 constexpr std::size_t kTrialsOnScreen = 100'000;
-
-std::vector<MeasuredValue> valuesReadIn(const MeasureReport& report) {
-    std::vector<MeasuredValue> values;
-    for (const QuantityResult& result : report.quantities)
-        if (result.after)
-            values.push_back({result.quantity->id, result.after->value, result.after->expanded});
-    return values;
-}
 
 } // namespace
 
@@ -40,7 +30,7 @@ void drawShownChain(Job& job) {
     if (!chain || !job.measures || job.measures->kind != MeasuresPage::Kind::Stack ||
         job.stack.trials.contains(chain->id))
         return;
-    const auto values = dimensionValues(job.frame, valuesReadIn(job.measured));
+    const auto values = dimensionValues(job.frame, measuredValues(job.measured));
     job.stack.trials.emplace(
         chain->id, drawTrials(*chain, values, windowOf(job.frame, chain->id), {.trials = kTrialsOnScreen}));
 }
