@@ -21,14 +21,15 @@ std::string sheet(const std::string& name) {
     return bundled("builds/" + name + ".build.json");
 }
 
-Ended measure(std::vector<std::string> arguments) {
-    arguments.insert(arguments.begin(), "measure");
-    return gapwise(std::move(arguments));
+Ended measure(const std::vector<std::string>& arguments) {
+    std::vector<std::string> words{"measure"};
+    words.insert(words.end(), arguments.begin(), arguments.end());
+    return gapwise(std::move(words));
 }
 
 Json measured(std::vector<std::string> arguments, int status) {
     arguments.emplace_back("--json");
-    const Ended ended = measure(std::move(arguments));
+    const Ended ended = measure(arguments);
     EXPECT_EQ(ended.status, status) << ended.err;
     return parsed(ended.out);
 }
