@@ -138,7 +138,7 @@ void addJob(CLI::App& app, Typed& typed) {
 void addMeasure(CLI::App& app, Typed& typed) {
     CLI::App* measure =
         addCommand(app, typed.json, "measure",
-                   "Judge every measurement: value, prediction, limits, before, what explains it");
+                   "Judge every measurement: value, prediction, limits, causes");
     MeasureRequest& request = typed.measure;
     measure->add_option("BUILD", request.build, "Build sheet, or - for standard input")
         ->type_name("")
