@@ -177,13 +177,13 @@ void drawPart(const StackPart& part, std::size_t index, const Sheet& sheet) {
     }
 }
 
-void drawStub(const StackStub& stub, const Sheet& sheet) {
+void drawBareFace(const BareFace& bare, const Sheet& sheet) {
     const double width = sheet.surface.px(46.0);
-    const double x = sheet.axis.at(stub.z);
+    const double x = sheet.axis.at(bare.z);
     const double left =
-        std::clamp(stub.toCompressor ? x : x - width, sheet.plan.section.x, sheet.plan.section.right() - 4.0);
+        std::clamp(bare.toCompressor ? x : x - width, sheet.plan.section.x, sheet.plan.section.right() - 4.0);
     const double right =
-        std::clamp(stub.toCompressor ? x + width : x, sheet.plan.section.x, sheet.plan.section.right());
+        std::clamp(bare.toCompressor ? x + width : x, sheet.plan.section.x, sheet.plan.section.right());
     const Area box{left, sheet.plan.section.y, right - left, sheet.plan.section.height * 0.45};
     fillArea(box, palette::kSteelLight);
     drawHatching(box, {palette::kSteel, sheet.surface.px(7.0), false});
@@ -241,9 +241,9 @@ void writeNames(const Sheet& sheet) {
             above.emplace_back(*middle, name);
         }
     }
-    for (const StackStub& stub : sheet.scene.stubs)
-        above.emplace_back(sheet.axis.at(stub.z) + sheet.surface.px(stub.toCompressor ? 22.0 : -22.0),
-                           stub.name);
+    for (const BareFace& bare : sheet.scene.bareFaces)
+        above.emplace_back(sheet.axis.at(bare.z) + sheet.surface.px(bare.toCompressor ? 22.0 : -22.0),
+                           bare.name);
     std::ranges::sort(above);
     std::array<std::vector<RowLabel>, 2> rows;
     const double line = lineHeightOf(font);
@@ -488,8 +488,8 @@ void drawStack(const StackDrawing& drawing, const Area& area, const Surface& sur
                        point(plan.section.right(), plan.section.bottom()), true);
     for (std::size_t i = 0; i < scene->parts.size(); ++i)
         drawPart(scene->parts[i], i, sheet);
-    for (const StackStub& stub : scene->stubs)
-        drawStub(stub, sheet);
+    for (const BareFace& bare : scene->bareFaces)
+        drawBareFace(bare, sheet);
     ink().PopClipRect();
     drawGap(sheet);
     drawDatum(sheet);

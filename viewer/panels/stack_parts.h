@@ -28,7 +28,7 @@ struct StackPart {
 };
 
 /// A face that only a station names: its part has no shape in the frame.
-struct StackStub {
+struct BareFace {
     std::string name{};
     double z = 0.0;
     bool toCompressor = true; ///< Its material lies to this side.
@@ -36,7 +36,7 @@ struct StackStub {
 
 struct StackScene {
     std::vector<StackPart> parts{}; ///< What is drawn first, first.
-    std::vector<StackStub> stubs{};
+    std::vector<BareFace> bareFaces{};
     double from = 0.0;   ///< Where the section begins …
     double to = 0.0;     ///< … and ends, mm.
     double radius = 0.0; ///< Beyond this, in mm, it is broken off.

@@ -149,14 +149,14 @@ void addFaces(StackScene& scene) {
         }
 }
 
-void addStubs(StackScene& scene, const StackDrawing& drawing) {
+void addBareFaces(StackScene& scene, const StackDrawing& drawing) {
     for (const StationId& station : {drawing.chain.from, drawing.chain.to}) {
         const std::string name = partNameOf(station);
         const bool shown = std::ranges::any_of(
             scene.parts, [&](const StackPart& part) { return part.part->id.text == name; });
         const std::optional<double> z = stationOf(drawing, station);
         if (!shown && z)
-            scene.stubs.push_back({name, *z, station == drawing.chain.to});
+            scene.bareFaces.push_back({name, *z, station == drawing.chain.to});
     }
 }
 
@@ -194,7 +194,7 @@ std::optional<StackScene> stackScene(const StackDrawing& drawing) {
     setRadius(scene, faces);
     addFaces(scene);
     scene.faces.insert(scene.faces.end(), faces.begin(), faces.end());
-    addStubs(scene, drawing);
+    addBareFaces(scene, drawing);
     return scene;
 }
 
