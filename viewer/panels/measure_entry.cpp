@@ -202,11 +202,13 @@ void askDoubt(const MeasureWork& work, const Area& area, double row, const Surfa
 
 std::optional<Wish> takeReading(const MeasureWork& work, const Surface& surface) {
     MeasureDrafts& drafts = surface.drafts().measure;
-    auto wish =
-        byWhoWorks(work.job, ReadingTaken{readingOf(work, drafts, surface.frame.today)}, surface.drafts());
-    if (wish)
-        forget(work, drafts);
-    return wish;
+    const Event event = ReadingTaken{readingOf(work, drafts, surface.frame.today)};
+    if (const Errors refused = refusalOf(work.job.frame, work.job.state, event); !refused.empty()) {
+        drafts.said =
+            fmt::format("not taken: {}; allowed: {}", refused.front().found, refused.front().allowed);
+        return std::nullopt;
+    }
+    return byWhoWorks(work.job, event, surface.drafts());
 }
 
 } // namespace
@@ -289,8 +291,8 @@ std::optional<Wish> measureEntry(const MeasureWork& work, const Area& area, cons
     writeLine({area.x, area.y + line, area.width, line}, wrong ? drafts.said : placeWords(work),
               {wordFont(surface), wrong ? palette::kBroken : palette::kInk});
     const double top = area.y + 2.0 * line + gap;
-    const double number =
-        std::clamp(area.bottom() - top - 2.0 * (row + gap), surface.px(40.0), surface.px(64.0));
+    const double most = surface.px(drafts.doubt ? 44.0 : 64.0);
+    const double number = std::clamp(area.bottom() - top - 2.0 * (row + gap), surface.px(40.0), most);
     drawNumber(work, {area.x, top, area.width, number}, surface);
     const double below = top + number + gap;
     if (drafts.doubt) {

@@ -104,6 +104,21 @@ MeasureDrafts::Values& entryOf(const MeasureWork& work, MeasureDrafts& drafts) {
     return values;
 }
 
+/// Throws away what was typed of the readings that were taken since the card was last drawn.
+void forgetTaken(const Job& job, MeasureDrafts& drafts) {
+    for (std::size_t i = drafts.events; i < job.log.events.size(); ++i) {
+        const auto* event = std::get_if<ReadingTaken>(&job.log.events[i]);
+        if (!event)
+            continue;
+        const QuantityId quantity{event->reading.quantity};
+        drafts.entered.erase(keyOf(quantity, event->reading.occasion));
+        if (quantity == drafts.quantity && event->reading.occasion == drafts.occasion) {
+            drafts.typed.clear();
+            drafts.at = 0;
+        }
+    }
+}
+
 std::vector<std::string> wordsIn(const std::string& text) {
     std::istringstream in{text};
     std::vector<std::string> words;
@@ -179,7 +194,8 @@ std::optional<double> MeasureWork::judged() const {
 void turnTo(const Job& job, const Measurement& measurement, MeasureDrafts& drafts) {
     const std::size_t events = job.log.events.size();
     if (drafts.frame != job.frame.id.text || events < drafts.events)
-        drafts = {.quantity = drafts.quantity};
+        drafts = {.events = events, .quantity = drafts.quantity};
+    forgetTaken(job, drafts);
     drafts.frame = job.frame.id.text;
     drafts.events = events;
     const StepId step = job.step.value_or(StepId{});

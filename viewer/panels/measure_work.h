@@ -93,7 +93,7 @@ void takeSame(const MeasureWork& work, MeasureDrafts& drafts, const SameValues& 
 
 /// The reading that is taken: only of complete work.
 Reading readingOf(const MeasureWork& work, const MeasureDrafts& drafts, std::string_view today);
-/// Throws away what was typed of it: it was taken, or is left as it was.
+/// Throws away what was typed of it: it is left as it was.
 void forget(const MeasureWork& work, MeasureDrafts& drafts);
 
 } // namespace gapwise

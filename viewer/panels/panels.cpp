@@ -167,7 +167,8 @@ std::optional<Wish> measuresPanels(const Workplace& workplace, const Layout& lay
     fillArea(window, palette::kPaper);
     std::optional<Wish> wish = measuresKeys(job, surface.drafts());
     keepFirst(wish, bannerPanel(job, layout.banner, surface));
-    if (boxIsOpen(job, surface.drafts()))
+    const bool asked = job.turnAsked || surface.drafts().box != Drafts::Box::None;
+    if (asked) // How the piece lies is asked when the sheet is away.
         keepFirst(wish, boxes(job, {sheet.x, sheet.y, sheet.width, std::min(sheet.height, surface.px(420.0))},
                               surface));
     else

@@ -243,6 +243,21 @@ TEST_F(MeasureCard, WhoWorksIsAskedAtTheBenchAndNothingIsLost) {
     EXPECT_EQ(readings()[0].by, "R. Ohlin");
 }
 
+TEST_F(MeasureCard, WhatIsRefusedStaysTypedWithItsReason) {
+    open("axial");
+    enter("-0.07");
+    ASSERT_TRUE(drafts().doubt) << "of the wrong sign";
+    press("keep");
+    press("take");
+    EXPECT_TRUE(readings().empty()) << "no clearance is below 0";
+    EXPECT_THAT(drafts().said, HasSubstr("not taken"));
+    press("place 1");
+    enter("0.07");
+    press("take");
+    ASSERT_EQ(readings().size(), 1U);
+    EXPECT_THAT(readings()[0].values, ElementsAre(0.07));
+}
+
 TEST_F(MeasureCard, DigitsAreNoLooksWhileItIsOpen) {
     open("axial");
     const LookKind before = desk.job().standpoint.kind;
